@@ -1,9 +1,9 @@
-import type { BenchPlan } from "../core/bench/bench-plan.ts";
 import type { Calibration, ThicknessBounds } from "../core/bench/calibration.ts";
 import type { Gate } from "../core/bench/gates.ts";
 import type { Jump } from "../core/bench/jump.ts";
 import type { LeafNumber } from "../core/book/leaf-number.ts";
 import { type LeafName, numberLeaves } from "../core/book/numbering.ts";
+import type { PatternBase } from "../core/pattern/pattern.ts";
 import { toDegrees } from "../core/units/angle.ts";
 import { MM_PER_INCH, stepFor, type UnitSystem } from "../core/units/length.ts";
 import { formatLength } from "./lengths.ts";
@@ -11,7 +11,7 @@ import * as say from "./messages.ts";
 import { fixed } from "./numbers.ts";
 
 /** A leaf of the plan's book by its number: `p. 137 (leaf 80)`, `front leaf 3 of 4 (leaf 3)`. */
-export function leafWords({ pattern }: Pick<BenchPlan, "pattern">, leaf: LeafNumber): string {
+export function leafWords({ pattern }: { readonly pattern: Pick<PatternBase, "book"> }, leaf: LeafNumber): string {
   return say.benchLeaf(leafArguments(leaf, numberLeaves(pattern.book).nameOf(leaf)));
 }
 

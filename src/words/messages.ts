@@ -2,6 +2,40 @@
 import type { Word } from "./message.ts";
 import { say } from "./speak.ts";
 
+/** {at}: fold the corner above it|{at}: fold the corner below it — A line for each crease, in the order of the hands; $at is the mark, such as 52 mm. */
+export const benchCornerFold = (args: { readonly corner: Word; readonly at: Word }): string => say("bench-corner-fold", args);
+/** {at}: fold the corner above it, from the mark to {end} on the head edge|{at}: fold the corner below it, from the mark to {end} on the tail edge — The same for a crease that is steeper than 45°; $end is a distance from the fore-edge. */
+export const benchCornerFoldTo = (args: { readonly corner: Word; readonly at: Word; readonly end: Word }): string => say("bench-corner-fold-to", args);
+/** The picture meets this leaf {of} times. It shows strip {which}, counted from the head; its neighbours show the others. — $which counts from the head. */
+export const benchCornerTurn = (args: { readonly of: Word; readonly which: Word }): string => say("bench-corner-turn", args);
+/** No marks: fold the whole leaf over the folding card, {depth} from the fore-edge. */
+export const benchCornerWhole = (args: { readonly depth: Word }): string => say("bench-corner-whole", args);
+/** Both corners go to one mark. */
+export const benchCornerMiddle = (): string => say("bench-corner-middle");
+/** Only one corner is folded: the picture reaches the head|tail. */
+export const benchCornerOne = (args: { readonly edge: Word }): string => say("bench-corner-one", args);
+/** The picture fills the whole fore-edge: nothing is folded on this leaf. */
+export const benchCornerNone = (): string => say("bench-corner-none");
+/** {units} from the head — Above the marks in the drawing. */
+export const benchCornerMarks = (args: { readonly units: Word }): string => say("bench-corner-marks", args);
+/** Mark {at}: fold the corner above it.|Mark {at}: fold the corner below it. */
+export const benchCornerHeardFold = (args: { readonly corner: Word; readonly at: Word }): string => say("bench-corner-heard-fold", args);
+/** Mark {at}: fold the corner above it, to {end} on the head edge.|Mark {at}: fold the corner below it, to {end} on the tail edge. */
+export const benchCornerHeardFoldTo = (args: { readonly corner: Word; readonly at: Word; readonly end: Word }): string => say("bench-corner-heard-fold-to", args);
+/** No marks. Fold the whole leaf over the folding card. */
+export const benchCornerHeardWhole = (): string => say("bench-corner-heard-whole");
+/** I skipped, tore or spoilt this leaf */
+export const benchCornerLose = (): string => say("bench-corner-lose");
+/** A corner that lies at a wrong mark needs none of this: unfold it, smooth it, and fold it again. */
+export const benchCornerUnfold = (): string => say("bench-corner-unfold");
+/** {count} of them is ticked and would lose its tick: its corners are folded anew.|{count} of them are ticked and would lose their ticks: their corners are folded anew. */
+export const benchCornerTicksGo = (args: { readonly count: number }): string => say("bench-corner-ticks-go", args);
+/** Fold leaf {leaf} whole, deep enough to vanish behind its neighbours. */
+export const benchCornerFoldAway = (args: { readonly leaf: Word }): string => say("bench-corner-fold-away", args);
+/** Press the first picture leaf|{leaves} picture leaves together {at} from the head and {depth} from the fore-edge, and measure how thick they are there. — $at and $depth say where most of them have a flap. */
+export const benchCornerMeasureLead = (args: { readonly leaves: number; readonly at: Word; readonly depth: Word }): string => say("bench-corner-measure-lead", args);
+/** One of them has a flap there, and the kit counts with that.|{flaps} of them have a flap there, and the kit counts with that. */
+export const benchCornerMeasureFlaps = (args: { readonly flaps: number }): string => say("bench-corner-measure-flaps", args);
 /** Mark {mark} of {count}: {at}, on a line|between {below} and {above}. — $at is a height such as 56.5 mm; on a line of her ruler, or between two. */
 export const benchRulerMark = (args: { readonly mark: Word; readonly count: Word; readonly at: Word; readonly where: Word; readonly below: Word; readonly above: Word }): string => say("bench-ruler-mark", args);
 /** Enlarged, not at true size: find the line on your own ruler. */
@@ -2880,13 +2914,13 @@ export const failFlapInGutterDoAuthor = (args: { readonly room: Word; readonly d
 export const failFlapInGutterDoReader = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-reader", args);
 /** Give this seat a wider book.|The deepest fold possible is {deepest}: lower this seat’s depths, or give it a wider book. */
 export const failFlapInGutterDoTeacher = (args: { readonly room: Word; readonly deepest: Word }): string => say("fail-flap-in-gutter-do-teacher", args);
-/** The room for a light is cut, and nothing is cut where corners are folded.|The bench follows leaves that are cut; corners are folded by the packet.|A window closes an opening that is cut, and nothing is cut where corners are folded. */
+/** The room for a light is cut, and nothing is cut where corners are folded.|A window closes an opening that is cut, and nothing is cut where corners are folded. */
 export const failNeedsKnifeWhy = (args: { readonly part: Word }): string => say("fail-needs-knife-why", args);
-/** a light, in a kit with foldStyle: corner|foldStyle: corner, at the bench|an insert, in a kit with foldStyle: corner */
+/** a light, in a kit with foldStyle: corner|an insert, in a kit with foldStyle: corner */
 export const failNeedsKnifeGiven = (args: { readonly part: Word }): string => say("fail-needs-knife-given", args);
 /** nothing that is cut: no light and no insert */
 export const failNeedsKnifeAllowed = (): string => say("fail-needs-knife-allowed");
-/** take light out, or set foldStyle to single or stepped|set foldStyle to single or stepped|take insert out, or set foldStyle to single or stepped */
+/** take light out, or set foldStyle to single or stepped|take insert out, or set foldStyle to single or stepped */
 export const failNeedsKnifeDoAuthor = (args: { readonly part: Word }): string => say("fail-needs-knife-do-author", args);
 /** Choose single or stepped folds. */
 export const failNeedsKnifeDoReader = (): string => say("fail-needs-knife-do-reader");
@@ -3328,6 +3362,8 @@ export const loadMeasure = (): string => say("load-measure");
 export const loadRefit = (): string => say("load-refit");
 /** The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online. */
 export const loadPacket = (): string => say("load-packet");
+/** Why this cannot be done could not be loaded. Try again when you are online. */
+export const loadReasons = (): string => say("load-reasons");
 /** The view could not be loaded. The front picture above shows the same book. Press again to try once more. */
 export const loadRound = (): string => say("load-round");
 /** “{file}”, which is not there — $file: path of a font file. */

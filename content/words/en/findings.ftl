@@ -73,18 +73,15 @@ fail-flap-in-gutter-do-teacher = { $room ->
 
 fail-needs-knife-why = { $part ->
     [light] The room for a light is cut, and nothing is cut where corners are folded.
-    [bench] The bench follows leaves that are cut; corners are folded by the packet.
    *[window] A window closes an opening that is cut, and nothing is cut where corners are folded.
  }
 fail-needs-knife-given = { $part ->
     [light] a light, in a kit with foldStyle: corner
-    [bench] foldStyle: corner, at the bench
    *[window] an insert, in a kit with foldStyle: corner
  }
 fail-needs-knife-allowed = nothing that is cut: no light and no insert
 fail-needs-knife-do-author = { $part ->
     [light] take light out, or set foldStyle to single or stepped
-    [bench] set foldStyle to single or stepped
    *[window] take insert out, or set foldStyle to single or stepped
  }
 fail-needs-knife-do-reader = Choose single or stepped folds.

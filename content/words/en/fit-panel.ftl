@@ -39,4 +39,5 @@ load-front-picture = The picture could not be drawn for your book: a part of thi
 load-measure = The part of this page that asks step by step could not be loaded. Fill in the fields instead.
 load-refit = The part of this page that fits the kit to your book could not be loaded. Change a figure to try again.
 load-packet = The part of this page that fits the packet to your book could not be loaded. Load the page again when you are online.
+load-reasons = Why this cannot be done could not be loaded. Try again when you are online.
 load-round = The view could not be loaded. The front picture above shows the same book. Press again to try once more.

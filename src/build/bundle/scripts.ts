@@ -21,6 +21,8 @@ const SCRIPTS = {
   "fit-packet": "packet/fit-packet-entry.ts",
   make: "make/make-entry.ts",
   bench: "bench/bench-entry.ts",
+  "corner-bench": "bench/corner-entry.ts",
+  "why-not": "bench/why-not-entry.ts",
   pieces: "pieces/pieces-entry.ts",
   continue: "pieces/continue-entry.ts",
   "piece-cards": "pieces/cards-entry.ts",

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Hono } from "hono";
 import { deskPage } from "../../output/parts/desk/desk-page.ts";
@@ -31,12 +31,10 @@ export function pageRoutes(
   app.get("/covers/:slug", async (context, next) => {
     const known = state().kits.find(({ slug }) => slug === context.req.param("slug"));
     if (known?.cover === undefined) return next();
-    await visit(`/kits/${known.slug}/${COVER}`);
-    const cover = coverIn(join(output, "kits", known.slug));
-    if (!cover) return next();
-    // Its address has the kit's key, so what stands there does not change.
-    const headers = { "Content-Type": "image/webp", "Cache-Control": "private, max-age=86400, immutable" };
-    return context.body(cover, 200, headers);
+    const folder = join(output, "kits", known.slug);
+    if (!existsSync(join(folder, COVER))) await visit(`/kits/${known.slug}/${COVER}`);
+    const cover = coverIn(folder);
+    return cover ? context.body(cover, 200, { "Content-Type": "image/webp" }) : next();
   });
 }
 

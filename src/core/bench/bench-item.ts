@@ -1,4 +1,5 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
+import type { PatternLeafBase } from "../pattern/pattern.ts";
 import type { Batch } from "../plan/batches.ts";
 import type { LeafRun } from "../plan/scoring.ts";
 import type { WorkStep } from "../steps/work-step.ts";
@@ -30,7 +31,7 @@ export interface ScoredRun extends ItemOf {
 export interface LeavesOfBatch extends ItemOf {
   readonly kind: "leaves";
   readonly work: LeafWork;
-  readonly batch: Batch;
+  readonly batch: Batch<PatternLeafBase>;
   /** With the border leaves before the first batch, or after the last. */
   readonly leaves: readonly LeafNumber[];
 }

@@ -5,7 +5,7 @@ import { toAddress } from "../refit/address.ts";
 import { type Refit, refitKit } from "../refit/refit.ts";
 import type { LengthStyle, UnitSystem } from "../units/length.ts";
 import { stepFor } from "../units/length.ts";
-import { type BenchPlan, nearestStop, patternRevision, planBench } from "./bench-plan.ts";
+import { type BenchPlan, type BenchWay, nearestStop } from "./bench-plan.ts";
 import { benchKit, fitOf, refitNow } from "./fit-key.ts";
 import { placeNow } from "./moving.ts";
 import { beginProgress, type Progress, showPlace } from "./progress.ts";
@@ -23,10 +23,15 @@ export interface Desk {
   readonly changedSince: boolean;
 }
 
-/** Opens a kit for work: goes on from kept progress, or begins with the leaves that the refit leaves out. Fails where the kit does not fit the book. */
-export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progress): Outcome<Desk> {
+/** Opens a kit for work: goes on from kept progress, or begins with the leaves that the refit leaves out; `way` is how the refitted kit's leaves are made. Fails where the kit does not fit the book. */
+export function openDesk(
+  kit: Kit,
+  refit: Refit,
+  { units, way }: { readonly units: UnitSystem; readonly way: BenchWay },
+  kept?: Progress,
+): Outcome<Desk> {
   const own = refitKit(kit, refit);
-  const revision = patternRevision(own);
+  const revision = way.revision(own);
   if (isFailure(revision)) return revision;
   const fresh = {
     kit: kit.slug,
@@ -36,7 +41,7 @@ export function openDesk(kit: Kit, refit: Refit, units: UnitSystem, kept?: Progr
     lost: own.fit.lostLeaves,
   };
   const progress = kept ?? beginProgress(fresh);
-  const opened = laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, progress);
+  const opened = laidOut({ kit, refit, units, changedSince: progress.revision !== revision.value }, way, progress);
   return kept || isFailure(opened) ? opened : { value: atBeginning(opened.value) };
 }
 
@@ -47,11 +52,11 @@ function atBeginning(desk: Desk): Desk {
 /** The desk after progress changed. The pattern follows when leaves were lost or brought back, or a batch was measured. */
 export function moveDesk(desk: Desk, progress: Progress): Outcome<Desk> {
   const same = progress.lost === desk.progress.lost && progress.measured === desk.progress.measured;
-  return same ? { value: atStop({ ...desk, progress }) } : laidOut(desk, progress);
+  return same ? { value: atStop({ ...desk, progress }) } : laidOut(desk, desk.plan.way, progress);
 }
 
-function laidOut(desk: Omit<Desk, "plan" | "progress">, progress: Progress): Outcome<Desk> {
-  const plan = planBench(benchKit(desk.kit, refitNow(desk.kit, desk.refit, progress), desk.units));
+function laidOut(desk: Omit<Desk, "plan" | "progress">, way: BenchWay, progress: Progress): Outcome<Desk> {
+  const plan = way.plan(benchKit(desk.kit, refitNow(desk.kit, desk.refit, progress), desk.units));
   return isFailure(plan) ? plan : { value: atStop({ ...desk, plan: plan.value, progress }) };
 }
 

@@ -31,8 +31,8 @@ export function refitNow(kit: Kit, refit: Refit, progress: Progress): Refit {
 }
 
 /** Undefined where it is none that the bench would have taken: kept progress may say anything. */
-function bulkOf({ thickness, leaves }: Measured, oneLeaf: number): number | undefined {
-  const bulk = tidy(flapBulkFromBatch(thickness, leaves, oneLeaf), 3);
+function bulkOf({ thickness, leaves, flaps }: Measured, oneLeaf: number): number | undefined {
+  const bulk = tidy(flapBulkFromBatch(thickness, leaves, oneLeaf, flaps), 3);
   return bulk >= BOUNDS.flapBulk.least && bulk <= BOUNDS.flapBulk.most ? bulk : undefined;
 }
 

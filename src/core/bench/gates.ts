@@ -1,3 +1,4 @@
+import type { PatternLeafBase } from "../pattern/pattern.ts";
 import { type Batch, isCheckpoint } from "../plan/batches.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { isDone } from "./moving.ts";
@@ -6,9 +7,9 @@ import { isTicked, type Progress } from "./progress.ts";
 
 /** A question that stands before a leaf or other work. `name` is how progress remembers the answer. */
 export type Gate =
-  | { readonly kind: "batch"; readonly name: string; readonly batch: Batch }
+  | { readonly kind: "batch"; readonly name: string; readonly batch: Batch<PatternLeafBase> }
   | { readonly kind: "check"; readonly name: string }
-  | { readonly kind: "measure"; readonly name: string; readonly batch: Batch };
+  | { readonly kind: "measure"; readonly name: string; readonly batch: Batch<PatternLeafBase> };
 
 /** The first question before a place that is not answered yet; none once the place is done. */
 export function gateBefore(plan: BenchPlan, progress: Progress, place: Place): Gate | undefined {
@@ -26,7 +27,7 @@ function gatesOf(plan: BenchPlan, progress: Progress, place: Place): Gate[] {
   const { leaf } = place;
   const batch = plan.batches.find((one) => one.first.leaf === leaf);
   if (batch) gates.push({ kind: "batch", name: `batch ${batch.number}`, batch });
-  const own = plan.pattern.leaves.find((one) => one.leaf === leaf);
+  const own: PatternLeafBase | undefined = plan.pattern.leaves.find((one) => one.leaf === leaf);
   if (own && isCheckpoint(own)) gates.push({ kind: "check", name: `check ${leaf}` });
   return gates;
 }
@@ -36,7 +37,7 @@ function afterLeaf({ places }: BenchPlan, leaf: number): Place | undefined {
   return places[places.findIndex((place) => place.leaf === leaf && !place.item) + 1];
 }
 
-function isFolded(plan: BenchPlan, progress: Progress, batch: Batch): boolean {
+function isFolded(plan: BenchPlan, progress: Progress, batch: Batch<PatternLeafBase>): boolean {
   return plan.stops
     .filter((leaf) => leaf >= batch.first.leaf && leaf <= batch.last.leaf)
     .every((leaf) => isTicked(progress, leaf));

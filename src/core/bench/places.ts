@@ -1,6 +1,6 @@
 import type { LeafNumber } from "../book/leaf-number.ts";
 import type { BenchItem } from "./bench-item.ts";
-import type { OtherWork } from "./other-work.ts";
+import type { OtherWork } from "./beside-leaves.ts";
 
 /** What lies on the bench: a leaf to fold, or other work that stands beside that leaf. */
 export interface Place {

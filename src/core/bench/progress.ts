@@ -20,6 +20,8 @@ export interface LostLeaf {
 /** The first folded leaves pressed together at the flaps, mm. */
 export interface Measured {
   readonly leaves: number;
+  /** How many of them have a flap where they are pressed; left out where all have. */
+  readonly flaps?: number | undefined;
   readonly thickness: number;
 }
 

@@ -1,7 +1,6 @@
+import type { PatternLeafBase } from "../pattern/pattern.ts";
 import type { Batch } from "../plan/batches.ts";
-import { countsOf } from "../plan/effort.ts";
 import { type Stage, type StageId, stageOf, stagesOf } from "../steps/stages.ts";
-import { workOf } from "../steps/work.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { isDone, isFinished, placeNow } from "./moving.ts";
 import type { Place } from "./places.ts";
@@ -20,14 +19,14 @@ export interface StageProgress extends Stage, Done {
 
 /** A batch with its folded leaves; border leaves are in none. */
 export interface BatchProgress extends Done {
-  readonly batch: Batch;
+  readonly batch: Batch<PatternLeafBase>;
 }
 
 /** How far each stage of the work is. */
 export function stageProgress(plan: BenchPlan, progress: Progress): StageProgress[] {
-  const { kit, pattern, places } = plan;
+  const { work, places } = plan;
   const here = isFinished(plan, progress) ? undefined : stageAt(placeNow(plan, progress));
-  return stagesOf(workOf(kit, pattern, countsOf(pattern))).map((stage) => {
+  return stagesOf(work).map((stage) => {
     const own = places.filter((place) => stageAt(place) === stage.id);
     return {
       ...stage,

@@ -59,8 +59,8 @@ function stackAt(stack: Stack, counts: readonly number[], radius: number): numbe
 
 /**
  * κ from the maker's own first batch: the thickness of `m` folded leaves pressed together at the flaps
- * is m·t·(1 + κ).
+ * is m·t·(1 + κ); where only `flaps` of them have a flap there, m·t + κ·flaps·t.
  */
-export function flapBulkFromBatch(thickness: number, m: number, oneLeaf: number): number {
-  return thickness / (m * oneLeaf) - 1;
+export function flapBulkFromBatch(thickness: number, m: number, oneLeaf: number, flaps = m): number {
+  return (thickness / (m * oneLeaf) - 1) * (m / flaps);
 }

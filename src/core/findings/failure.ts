@@ -78,9 +78,9 @@ export interface FlapFailure {
 /** What keeps a kit from being folded by corners, without a knife. */
 export type CornerFailure =
   | {
-      /** Room for a light is cut, and so are the leaves behind a window; the bench follows cut leaves alone. */
+      /** Room for a light is cut, and so are the leaves behind a window. */
       readonly kind: "needs-knife";
-      readonly part: "light" | "window" | "bench";
+      readonly part: "light" | "window";
     }
   /** The background is among the levels that are shown, so there is no outline to fold. */
   | { readonly kind: "background-shown"; readonly level: number }

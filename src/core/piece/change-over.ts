@@ -1,6 +1,8 @@
 import { leafOfWork } from "../bench/bench-item.ts";
 import { isTicked, type Progress } from "../bench/progress.ts";
+import { exactly } from "../bench/recovery.ts";
 import type { LeafNumber } from "../book/leaf-number.ts";
+import type { AnyPattern } from "../pattern/corner-pattern.ts";
 import { depthsOf, type Pattern, type PatternLeaf } from "../pattern/pattern.ts";
 
 /** What differs between the pattern that a piece was begun with and the kit's pattern now. */
@@ -13,13 +15,13 @@ export interface PatternChange {
   readonly depths: boolean;
 }
 
-export function patternChange(before: Pattern, after: Pattern, progress: Progress): PatternChange {
+export function patternChange(before: AnyPattern, after: AnyPattern, progress: Progress): PatternChange {
   const old = workOf(before);
   const now = workOf(after);
   const leaves = [...new Set([...old.keys(), ...now.keys()])]
     .filter((leaf) => old.get(leaf) !== now.get(leaf))
     .toSorted((a, b) => a - b);
-  const depths = String(depthsOf(before.levels)) !== String(depthsOf(after.levels));
+  const depths = String(gaugedIn(before)) !== String(gaugedIn(after));
   return { leaves, done: leaves.filter((leaf) => isTicked(progress, leaf)), depths };
 }
 
@@ -39,14 +41,20 @@ export function changeOver(progress: Progress, { leaves, depths }: PatternChange
   };
 }
 
-/** Everything that is done with each leaf, as text, lengths to a thousandth of a mm. */
-function workOf({ leaves, levels, pocket }: Pattern): Map<LeafNumber, string> {
+/** Depths that a gauge or a card is made for, mm, and whether leaves are cut at all. */
+function gaugedIn({ corner, levels }: AnyPattern): readonly (number | boolean | undefined)[] {
+  return corner ? [false, corner.emptyDepth] : depthsOf(levels);
+}
+
+/** Everything that is done with each leaf, as text. */
+function workOf(pattern: AnyPattern): Map<LeafNumber, string> {
+  const works = pattern.corner ? pattern.leaves.map(({ leaf, fold }) => [leaf, fold] as const) : cutWork(pattern);
+  return new Map(works.map(([leaf, work]) => [leaf, exactly(work)]));
+}
+
+function cutWork({ leaves, levels, pocket }: Pattern): (readonly [LeafNumber, unknown])[] {
   const notches = new Map(pocket?.notches.map(({ leaf, from, to, depth }) => [leaf, [from, to, depth]]));
   const folds = ({ spans }: PatternLeaf): readonly number[][] =>
     spans.map(({ from, to, level }) => [from, to, levels[level - 1]!.depth]);
-  return new Map(leaves.map((one) => [one.leaf, exactly([folds(one), one.cuts, notches.get(one.leaf)])]));
-}
-
-function exactly(work: unknown): string {
-  return JSON.stringify(work, (_, value) => (typeof value === "number" ? Number(value.toFixed(3)) : value));
+  return leaves.map((one) => [one.leaf, [folds(one), one.cuts, notches.get(one.leaf)]]);
 }

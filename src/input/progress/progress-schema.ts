@@ -63,7 +63,7 @@ export const progressSchema = z.object(
     ticks,
     passed: names,
     lost,
-    measured: z.optional(z.object({ thickness, leaves }, allowed("object"))),
+    measured: z.optional(z.object({ thickness, leaves, flaps: z.optional(leaves) }, allowed("object"))),
     glued: z.optional(glued),
     sitting: z.optional(z.object({ began: amount, worked: amount, until: z.optional(amount) }, allowed("object"))),
     clock: z.object({ worked: amount, seen: amount, ticked: amount }, allowed("object")),

@@ -58,7 +58,7 @@ const SEEN_OF_CLASS = /^classes\/[^/]+\/(seat-\d+\/)?(index\.html|front(-lit)?\.
 const OF_GUIDE = /^guide\//;
 /** Scripts and letters of packets, cut files and the view from all sides: kept once one of these was opened, or everything of a kit is asked for. */
 const ON_ASKING =
-  /^assets\/(scripts\/(round-view|fit-packet|files|corner)\.js|fonts\/(literata-600|source-sans-3-(400|600|700))\.woff2)$/;
+  /^assets\/(scripts\/(round-view|fit-packet|files|corner|corner-bench)\.js|fonts\/(literata-600|source-sans-3-(400|600|700))\.woff2)$/;
 /** Letters beyond the Latin ones that every page shows, and fonts that the settings name: kept once a page has shown some. */
 const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;

@@ -34,7 +34,7 @@ function measureDialog(): Html {
   return html`<dialog data-measure aria-labelledby="measure-title">
 <form data-measure-form novalidate>
 <h2 id="measure-title">${say.benchMeasureTitle()}</h2>
-<p>${say.benchMeasureLead()}</p>
+<p data-measure-lead>${say.benchMeasureLead()}</p>
 <div class="fields"><label class="field">${say.benchMeasureLeaves()} <input inputmode="numeric" autocomplete="off" data-measure-leaves></label>
 <label class="field">${say.benchMeasureThickness()} <input autocomplete="off" data-measure-thickness aria-describedby="measure-result"></label></div>
 <p class="answer" id="measure-result" role="status" data-measure-result></p>

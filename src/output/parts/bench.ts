@@ -57,7 +57,7 @@ function stage(): Html {
 </div>
 <div class="step" data-step></div>
 <div class="work">
-<div class="fold-row"><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
+<div class="fold-row" data-fold-row><h3>${say.benchFolds()}</h3><ol class="folds" data-folds></ol></div>
 <ul class="levels" data-levels></ul>
 <ul class="work-notes" data-work-notes></ul>
 <div class="front-now" data-front-now></div>

@@ -1,6 +1,7 @@
 import type { Kit } from "../../core/kit/kit.ts";
 import type { CornerPattern } from "../../core/pattern/corner-pattern.ts";
-import type { StepId } from "../../core/steps/work-step.ts";
+import type { Effort } from "../../core/plan/effort.ts";
+import type { StepId, WorkStep } from "../../core/steps/work-step.ts";
 import { formatOnRuler } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { cornerSteps } from "../drawing/corner/corner-steps.ts";
@@ -8,7 +9,9 @@ import { holdWidth } from "../drawing/diagrams/hold-width.ts";
 import { leafAndPages } from "../drawing/diagrams/leaf-and-pages.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
 import type { Figure } from "../drawing/figure.ts";
+import { cautionsOfSteps } from "./cautions.ts";
 import { checkText, findText, holdText } from "./folding-steps.ts";
+import { type Step, stepOf } from "./step.ts";
 
 /** What the steps of a kit say whose corners are folded. */
 export function cornerStepText(id: StepId, kit: Kit, pattern: CornerPattern): string {
@@ -30,6 +33,21 @@ export function cornerStepText(id: StepId, kit: Kit, pattern: CornerPattern): st
     default:
       return cornersText(kit, pattern);
   }
+}
+
+/** The work in its order with words and figures; `shown` has the marks that a ruler has. */
+export function cornerStepsOf(
+  kit: Kit,
+  { pattern, shown }: { readonly pattern: CornerPattern; readonly shown: CornerPattern },
+  work: readonly WorkStep[],
+  effort: Effort,
+): Step[] {
+  const care = cautionsOfSteps(work);
+  return work.map((step, i) => {
+    const { id } = step;
+    const told = { text: cornerStepText(id, kit, pattern), figure: cornerStepFigure(id, kit, shown) };
+    return stepOf(step, told, effort, care[i]!);
+  });
 }
 
 /** What they show. */

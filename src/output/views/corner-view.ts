@@ -13,13 +13,12 @@ import { styleFor } from "../../words/lengths.ts";
 import { cornerLeaf } from "../drawing/corner/corner-leaf.ts";
 import { cornerLegend } from "../drawing/diagrams/line-legend.ts";
 import { measureBook } from "../drawing/diagrams/measure-book.ts";
-import { cautionsFor, cautionsOfSteps } from "./cautions.ts";
+import { cautionsFor } from "./cautions.ts";
 import { type CornerRow, cornerRow } from "./corner-row.ts";
-import { cornerStepFigure, cornerStepText } from "./corner-steps.ts";
+import { cornerStepsOf } from "./corner-steps.ts";
 import { figuresOf } from "./figures.ts";
 import { costText, type KitViewBase, mergedViews } from "./kit-view.ts";
 import { preparationOf } from "./preparation.ts";
-import { stepOf } from "./step.ts";
 import { supplyView } from "./supply-view.ts";
 
 /** Everything that the page of a kit shows whose corners are folded. */
@@ -59,14 +58,7 @@ export function viewCorner(
     figures: () => figuresOf(kit, pattern, { counts, effort, work: work() }),
     preparation: () => preparationOf(kit, pattern),
     rows: () => shown.leaves.map((leaf) => cornerRow(leaf, style)),
-    steps: () => {
-      const care = cautionsOfSteps(work());
-      return work().map((step, i) => {
-        const { id } = step;
-        const told = { text: cornerStepText(id, kit, pattern), figure: cornerStepFigure(id, kit, shown) };
-        return stepOf(step, told, effort, care[i]!);
-      });
-    },
+    steps: () => cornerStepsOf(kit, { pattern, shown }, work(), effort),
     legend: cornerLegend,
     measuring: () => measureBook(kit),
     reading: () => [cornerLeaf(kit, shown)],

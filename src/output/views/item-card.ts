@@ -1,12 +1,14 @@
-import type { BenchItem, LeavesOfBatch, ScoredRun } from "../../core/bench/bench-item.ts";
+import type { BenchItem, LeavesOfBatch, ScoredRun, WholeStep } from "../../core/bench/bench-item.ts";
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
 import { openLeaves, openRun } from "../../core/bench/item-done.ts";
 import type { Progress } from "../../core/bench/progress.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
+import type { Kit } from "../../core/kit/kit.ts";
+import type { AnyPattern } from "../../core/pattern/corner-pattern.ts";
+import type { Pattern } from "../../core/pattern/pattern.ts";
 import { countsOf } from "../../core/plan/effort.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
-import { workOf } from "../../core/steps/work.ts";
-import type { WorkStep } from "../../core/steps/work-step.ts";
+import type { StepId } from "../../core/steps/work-step.ts";
 import type { LengthStyle } from "../../core/units/length.ts";
 import { leafWords, timeWords } from "../../words/bench.ts";
 import { stepGist } from "../../words/gists.ts";
@@ -42,23 +44,28 @@ export interface ItemCard {
   readonly number: number;
 }
 
-/** The card of other work that lies on the bench. */
-export function itemCard(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): ItemCard {
+/** The card of other work that lies on the bench; `stepText` says what a whole step tells. */
+export function itemCard<Found extends AnyPattern>(
+  plan: BenchPlan<Found>,
+  progress: Progress,
+  item: BenchItem,
+  { style, stepText }: { readonly style: LengthStyle; readonly stepText: StepText<Found> },
+): ItemCard {
   const { makes, uses, supplies, dries } = item.step;
+  const told =
+    item.kind === "step"
+      ? stepTold(item, stepText(item.step.id, plan.kit, plan.pattern))
+      : toldOf(cutPlan(plan), progress, item, style);
   return {
-    ...toldOf(plan, progress, item, style),
+    ...told,
     parts: rowText([...makes, ...uses].map(stepPartName)),
     tools: rowText(supplies.map(toolName)),
-    number: 1 + stepsOf(plan).findIndex(({ id }) => id === item.step.id),
+    number: 1 + plan.work.findIndex(({ id }) => id === item.step.id),
     time: [
       ...(item.estimate >= MINUTE ? [say.stepTime({ time: estimateText(item) })] : []),
       ...(dries > 0 ? [say.stepDrying({ times: 1, time: hoursText(dries) })] : []),
     ].join(", "),
   };
-}
-
-function stepsOf({ kit, pattern }: BenchPlan): WorkStep[] {
-  return workOf(kit, pattern, countsOf(pattern));
 }
 
 /** A whole step as on the kit's page, to the quarter hour; a piece of one to the minute. */
@@ -68,30 +75,38 @@ function estimateText({ kind, estimate }: BenchItem): string {
 
 type Told = Pick<ItemCard, "of" | "title" | "lines" | "leaves">;
 
-function toldOf(plan: BenchPlan, progress: Progress, item: BenchItem, style: LengthStyle): Told {
-  switch (item.kind) {
-    case "step":
-      return stepTold(plan, item);
-    case "score":
-      return scoreTold(plan, progress, item, style);
-    case "leaves":
-      return leavesTold(plan, progress, item, style);
-  }
+/** What a whole step says. */
+export type StepText<Found extends AnyPattern> = (id: StepId, kit: Kit, pattern: Found) => string;
+
+/** The words of steps where leaves are cut. */
+export const cutStepText: StepText<Pattern> = (id, kit, pattern) =>
+  windowText(id, kit, pattern) ?? foldingText(id, kit, pattern, countsOf(pattern));
+
+/** Lines and leaves are work where leaves are cut. @throws Error elsewhere, which is a fault of the program */
+function cutPlan(plan: BenchPlan): BenchPlan<Pattern> {
+  if (isCut(plan)) return plan;
+  throw new Error("work of leaves that are cut, where corners are folded");
 }
 
-function stepTold({ kit, pattern }: BenchPlan, { step }: BenchItem): Told {
-  const { id, section } = step;
-  const text = windowText(id, kit, pattern) ?? foldingText(id, kit, pattern, countsOf(pattern));
-  return {
-    of: sectionName(section),
-    title: stepTitle(id),
-    lines: [text],
-    leaves: [],
-  };
+function isCut(plan: BenchPlan): plan is BenchPlan<Pattern> {
+  return plan.pattern.corner === undefined;
+}
+
+function toldOf(
+  plan: BenchPlan<Pattern>,
+  progress: Progress,
+  item: Exclude<BenchItem, WholeStep>,
+  style: LengthStyle,
+): Told {
+  return item.kind === "score" ? scoreTold(plan, progress, item, style) : leavesTold(plan, progress, item, style);
+}
+
+function stepTold({ step }: WholeStep, text: string): Told {
+  return { of: sectionName(step.section), title: stepTitle(step.id), lines: [text], leaves: [] };
 }
 
 /** The leaves that still need the line; all of them once they have it. */
-function scoreTold(plan: BenchPlan, progress: Progress, item: ScoredRun, { units }: LengthStyle): Told {
+function scoreTold(plan: BenchPlan<Pattern>, progress: Progress, item: ScoredRun, { units }: LengthStyle): Told {
   const { first, last } = openRun(progress, item) ?? item.run;
   const leaves = { count: last - first + 1, first: leafWords(plan, first), last: leafWords(plan, last) };
   return {
@@ -103,7 +118,7 @@ function scoreTold(plan: BenchPlan, progress: Progress, item: ScoredRun, { units
 }
 
 /** The leaves that are still to be notched or tacked; all of them once they are. */
-function leavesTold(plan: BenchPlan, progress: Progress, item: LeavesOfBatch, style: LengthStyle): Told {
+function leavesTold(plan: BenchPlan<Pattern>, progress: Progress, item: LeavesOfBatch, style: LengthStyle): Told {
   const open = openLeaves(progress, item);
   const leaves = open.length > 0 ? open : item.leaves;
   return {
@@ -114,13 +129,18 @@ function leavesTold(plan: BenchPlan, progress: Progress, item: LeavesOfBatch, st
   };
 }
 
-function leafWorkText({ kit, pattern }: BenchPlan, { work, leaves }: LeavesOfBatch): string {
+function leafWorkText({ kit, pattern }: BenchPlan<Pattern>, { work, leaves }: LeavesOfBatch): string {
   if (work === "notch") return stepGist(work);
   const tacks = tackList(pattern).glued.filter((tack) => leaves.includes(tack.leaf.leaf)).length;
   return say.stepTackText({ count: tacks, with: kit.fit.tackWith });
 }
 
-function whereText({ pattern }: BenchPlan, { work }: LeavesOfBatch, leaf: LeafNumber, style: LengthStyle): string {
+function whereText(
+  { pattern }: BenchPlan<Pattern>,
+  { work }: LeavesOfBatch,
+  leaf: LeafNumber,
+  style: LengthStyle,
+): string {
   if (work === "tack") {
     return stretchesText(
       tackList(pattern).glued.filter((tack) => tack.leaf.leaf === leaf),

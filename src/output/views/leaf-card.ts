@@ -1,6 +1,6 @@
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
 import { type LeafNumber, leafNumber } from "../../core/book/leaf-number.ts";
-import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
+import type { Pattern, PatternBase, PatternLeaf, PatternLeafBase } from "../../core/pattern/pattern.ts";
 import { linesOf } from "../../core/plan/scoring.ts";
 import { tackList } from "../../core/plan/tack-list.ts";
 import type { Tack } from "../../core/spans/tacks.ts";
@@ -40,7 +40,7 @@ export interface LevelText {
 }
 
 /** The card of one of the plan's stops. */
-export function leafCard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle): LeafCard {
+export function leafCard(plan: BenchPlan<Pattern>, leaf: LeafNumber, style: LengthStyle): LeafCard {
   const { pattern, stops } = plan;
   const source = pattern.leaves.find((one) => one.leaf === leaf)!;
   const row = rowOf(source, pattern, style);
@@ -62,7 +62,8 @@ export function leafCard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle):
   return { ...card, spoken: spokenOf(card, style.units) };
 }
 
-function borderText({ pattern }: BenchPlan, source: PatternLeaf): string {
+/** `Border leaf 3 of 12 before the picture`; empty on picture leaves. */
+export function borderText({ pattern }: { readonly pattern: PatternBase }, source: PatternLeafBase): string {
   if (source.patternPage !== null) return "";
   const { firstLeaf } = pattern.fit;
   const before = source.leaf < firstLeaf;
@@ -72,16 +73,16 @@ function borderText({ pattern }: BenchPlan, source: PatternLeaf): string {
 }
 
 /** `wall, line 3, 26 mm`. */
-export function levelWords(pattern: Pattern, number: number, units: UnitSystem): string {
+export function levelWords(pattern: Pick<PatternBase, "levels">, number: number, units: UnitSystem): string {
   return say.benchLevel({ name: nameOf(pattern, number), place: placeOf(pattern, number, units) });
 }
 
-function nameOf(pattern: Pattern, number: number): string {
+function nameOf(pattern: Pick<PatternBase, "levels">, number: number): string {
   return pattern.levels[number - 1]!.name;
 }
 
 /** `line 3, 26 mm`, or `26 mm` where the gauge has no line there. */
-function placeOf(pattern: Pattern, number: number, units: UnitSystem): string {
+function placeOf(pattern: Pick<PatternBase, "levels">, number: number, units: UnitSystem): string {
   const level = pattern.levels[number - 1]!;
   const depth = formatSize(level.depth, units);
   return level.line === undefined ? depth : say.benchLine({ line: level.line, depth });
@@ -107,7 +108,8 @@ export function stretchesText(tacks: readonly Tack[], style: LengthStyle): strin
   );
 }
 
-function leftOutBefore(plan: BenchPlan, leaf: LeafNumber): string[] {
+/** Leaves that are left out right before one, in words. */
+export function leftOutBefore(plan: { readonly pattern: PatternBase }, leaf: LeafNumber): string[] {
   const words: string[] = [];
   for (let lost = leafNumber(leaf - 1); plan.pattern.lostLeaves.includes(lost); lost = leafNumber(lost - 1))
     words.unshift(leafWords(plan, lost));

@@ -1,15 +1,17 @@
 import type { BenchPlan } from "../../core/bench/bench-plan.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { notchMarks } from "../../core/light/notch-marks.ts";
-import type { PatternLeaf } from "../../core/pattern/pattern.ts";
+import type { Pattern, PatternLeaf } from "../../core/pattern/pattern.ts";
 import { benchCutDepth } from "../../core/plan/bench.ts";
 import type { LengthStyle } from "../../core/units/length.ts";
 import { leafArguments } from "../../words/bench.ts";
 import { heardLength } from "../../words/heard.ts";
 import * as say from "../../words/messages.ts";
 
+type CutPlan = BenchPlan<Pattern>;
+
 /** A leaf as a voice says it, phrase by phrase: its page, its marks with their cuts, its folds, its notch. */
-export function leafHeard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle): string[] {
+export function leafHeard(plan: CutPlan, leaf: LeafNumber, style: LengthStyle): string[] {
   const source = leafOf(plan, leaf);
   return [
     source.name.kind === "numbered"
@@ -22,7 +24,7 @@ export function leafHeard(plan: BenchPlan, leaf: LeafNumber, style: LengthStyle)
 }
 
 /** One mark with its cut and the folds beside it; `mark` counts from 0 at the head. */
-export function markHeard(plan: BenchPlan, leaf: LeafNumber, mark: number, style: LengthStyle): string[] {
+export function markHeard(plan: CutPlan, leaf: LeafNumber, mark: number, style: LengthStyle): string[] {
   const { cuts, spans } = leafOf(plan, leaf);
   const cut = cuts[mark]!;
   const above = spans.find(({ to }) => Math.abs(to - cut.at) < 1e-6)!;
@@ -33,16 +35,16 @@ export function markHeard(plan: BenchPlan, leaf: LeafNumber, mark: number, style
   ];
 }
 
-function leafOf({ pattern }: BenchPlan, leaf: LeafNumber): PatternLeaf {
+function leafOf({ pattern }: CutPlan, leaf: LeafNumber): PatternLeaf {
   return pattern.leaves.find((one) => one.leaf === leaf)!;
 }
 
-function wholeHeard({ pattern }: BenchPlan, { spans }: PatternLeaf): string {
+function wholeHeard({ pattern }: CutPlan, { spans }: PatternLeaf): string {
   const { level } = spans[0]!;
   return say.benchHeardWhole({ level, name: pattern.levels[level - 1]!.name });
 }
 
-function marksHeard(plan: BenchPlan, { cuts, spans }: PatternLeaf, style: LengthStyle): string[] {
+function marksHeard(plan: CutPlan, { cuts, spans }: PatternLeaf, style: LengthStyle): string[] {
   return [
     say.benchHeardMarks({ count: cuts.length, units: style.units }),
     ...cuts.map((cut) => say.benchHeardCut(cutHeard(plan, cut, style))),
@@ -50,11 +52,11 @@ function marksHeard(plan: BenchPlan, { cuts, spans }: PatternLeaf, style: Length
   ];
 }
 
-function cutHeard({ pattern }: BenchPlan, { at, depth }: PatternLeaf["cuts"][number], style: LengthStyle) {
+function cutHeard({ pattern }: CutPlan, { at, depth }: PatternLeaf["cuts"][number], style: LengthStyle) {
   return { at: heardLength(at, style), cut: heardLength(benchCutDepth(pattern, depth), style) };
 }
 
-function notchHeard({ pattern }: BenchPlan, { leaf }: PatternLeaf, style: LengthStyle): string[] {
+function notchHeard({ pattern }: CutPlan, { leaf }: PatternLeaf, style: LengthStyle): string[] {
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf);
   if (!notch) return [];
   const { from, to, depth } = notchMarks(notch, style.step);

@@ -1,9 +1,9 @@
-import { benchMisfitText } from "../../words/findings/bench-misfit.ts";
 import * as say from "../../words/messages.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
 import { make, part } from "./bench-dom.ts";
 import { openBench } from "./bench-page.ts";
+import { whyNot } from "./why-not.ts";
 
 /** Script of a bench page. */
 const root = document.querySelector<HTMLElement>("[data-bench]");
@@ -16,7 +16,7 @@ async function open(bench: HTMLElement): Promise<void> {
     const misfit = await openBench(bench, data, new URLSearchParams(location.search));
     bench.hidden = misfit !== undefined;
     if (misfit) {
-      const told = [benchMisfitText(misfit.failure, data.kit), ...misfit.told];
+      const told = [await whyNot((words) => words.misfit(misfit.failure, data.kit)), ...misfit.told];
       wait.replaceChildren(...told.map((words) => make("p", "", words)), tableLink());
     } else wait.remove();
   } catch (error) {

@@ -2,12 +2,12 @@ import { deskStyle } from "../../core/bench/desk.ts";
 import { type Gate, gateBefore } from "../../core/bench/gates.ts";
 import { placeNow } from "../../core/bench/moving.ts";
 import { passGate } from "../../core/bench/progress.ts";
-import { leafCard } from "../../output/views/leaf-card.ts";
 import { leafWords } from "../../words/bench.ts";
 import { formatLength, formatSize } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { button, make, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
+import { faceOf } from "./face-of.ts";
 
 /** Shows the question before what lies on the bench, and what else to know about it. Gives the question's words to be spoken. */
 export function renderGate(root: HTMLElement, host: BenchHost): string {
@@ -38,14 +38,16 @@ function gateWords(gate: Gate, host: BenchHost): [question: string, ...more: str
 }
 
 function checkWords({ desk }: BenchHost): string {
-  const card = leafCard(desk.plan, desk.progress.at, deskStyle(desk));
-  const first = card.source.cuts[0];
+  const { plan, progress } = desk;
+  const face = faceOf(plan);
+  const card = face.leaf(plan, progress.at, deskStyle(desk));
+  const first = face.marks(plan, progress.at)[0];
   return say.benchCheck({
     kind: card.bigIsPage ? "numbered" : "unnumbered",
     page: card.big,
-    leaf: leafWords(desk.plan, card.row.leaf),
-    marks: first ? "some" : "none",
-    mark: first ? formatLength(first.at, deskStyle(desk)) : "",
+    leaf: leafWords(plan, progress.at),
+    marks: first !== undefined ? "some" : "none",
+    mark: first !== undefined ? formatLength(first, deskStyle(desk)) : "",
   });
 }
 

@@ -1,10 +1,10 @@
 import { deskStyle } from "../../core/bench/desk.ts";
 import { placeNow } from "../../core/bench/moving.ts";
-import { leafHeard } from "../../output/views/leaf-heard.ts";
 import { part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { bindMarks, type Marks } from "./bench-marks.ts";
 import { bindVoice } from "./bench-voice.ts";
+import { faceOf } from "./face-of.ts";
 
 /** What helps hands that hold a knife: the mark at hand on her ruler, and the device's voice. */
 export interface Hands {
@@ -29,7 +29,7 @@ export function bindHands(root: HTMLElement, host: BenchHost): Hands {
     tell: (before, work) => {
       const { plan, progress } = host.desk;
       const { item } = placeNow(plan, progress);
-      const phrases = [...before, ...(item ? [work] : leafHeard(plan, progress.at, deskStyle(host.desk)))];
+      const phrases = [...before, ...(item ? [work] : faceOf(plan).heard(plan, progress.at, deskStyle(host.desk)))];
       if (told === phrases.join()) return;
       told = phrases.join();
       voice.say(phrases);

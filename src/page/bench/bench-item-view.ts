@@ -3,16 +3,16 @@ import { type Desk, deskStyle } from "../../core/bench/desk.ts";
 import { itemCard } from "../../output/views/item-card.ts";
 import * as say from "../../words/messages.ts";
 import { make, part } from "./bench-dom.ts";
-import { drawStep } from "./bench-figure.ts";
+import { faceOf } from "./face-of.ts";
 
 /** Writes work beside the leaves into the page's skeleton; gives its words to be spoken. */
 export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): string {
-  const { of, title, lines, leaves, parts, tools, time, number } = itemCard(
-    desk.plan,
-    desk.progress,
-    item,
-    deskStyle(desk),
-  );
+  const { plan, progress } = desk;
+  const face = faceOf(plan);
+  const { of, title, lines, leaves, parts, tools, time, number } = itemCard(plan, progress, item, {
+    style: deskStyle(desk),
+    stepText: face.stepText,
+  });
   part(root, "big-kind").textContent = of;
   part(root, "big").textContent = title;
   part(root, "leaf").textContent = "";
@@ -30,7 +30,9 @@ export function renderItem(root: HTMLElement, desk: Desk, item: BenchItem): stri
     figure,
     make("p", "", stepLink(number)),
   );
-  void drawStep(figure, item.step.id, desk.plan);
+  void face.stepFigure(item.step.id, plan).then((svg) => {
+    figure.innerHTML = svg;
+  });
   const places = leaves.map(({ leaf, where }) => `${leaf}: ${where}.`);
   return [`${title}.`, ...lines, ...places].join(" ");
 }

@@ -3,19 +3,17 @@ import { bringBack, loseLeaf, lostOf } from "../../core/bench/lost-leaves.ts";
 import { isTicked, showLeaf } from "../../core/bench/progress.ts";
 import { type Recovery, recover } from "../../core/bench/recovery.ts";
 import type { LeafNumber } from "../../core/book/leaf-number.ts";
-import type { Failure } from "../../core/findings/failure.ts";
 import { isFailure } from "../../core/findings/outcome.ts";
-import type { Pattern } from "../../core/pattern/pattern.ts";
-import { bookPicture } from "../../output/drawing/front/book-picture.ts";
+import type { AnyPattern } from "../../core/pattern/corner-pattern.ts";
 import { leafWords } from "../../words/bench.ts";
-import { whyText } from "../../words/findings/failure-why.ts";
-import { readerRemedy } from "../../words/findings/reader-remedy.ts";
 import * as say from "../../words/messages.ts";
 import { openDialog, part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
+import { faceOf } from "./face-of.ts";
+import { whyNot } from "./why-not.ts";
 
 /** The dialog that shows what leaving a leaf out does to the rest, before anything is done. */
-export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => void {
+export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => Promise<void> {
   const dialog = part<HTMLDialogElement>(root, "recovery");
   let confirmed: (() => void) | undefined;
   part(dialog, "recovery-do").addEventListener("click", () => {
@@ -23,7 +21,7 @@ export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNum
     confirmed?.();
   });
   dialog.addEventListener("close", () => clearPictures(dialog));
-  return (leaf) => {
+  return async (leaf) => {
     const { desk } = host;
     const back = lostOf(desk.progress).includes(leaf);
     const lost = lostOf(desk.progress);
@@ -31,7 +29,7 @@ export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNum
     const named = { leaf: leafWords(desk.plan, leaf) };
     part(dialog, "recovery-title").textContent = back ? say.benchPutLeafBack(named) : say.benchLeaveOut(named);
     part(dialog, "recovery-words").textContent = isFailure(result)
-      ? refusal(desk, result.failure)
+      ? await whyNot((words) => words.refusal(result.failure, { units: desk.units, levels: desk.kit.levels }))
       : effect(desk, leaf, result.value, back);
     const doing = part<HTMLButtonElement>(dialog, "recovery-do");
     doing.hidden = isFailure(result);
@@ -54,30 +52,23 @@ function carryOut(host: BenchHost, leaf: LeafNumber, { changed }: Recovery, back
   );
 }
 
-function refusal({ kit, units }: Desk, failure: Failure): string {
-  const telling = { units, levels: kit.levels };
-  const why = whyText(failure, telling);
-  const ofLostLeaves = failure.kind === "lost-leaf-outside" || failure.kind === "too-few-remain";
-  return ofLostLeaves
-    ? say.benchCannotLeaveOut({ why, remedy: readerRemedy(failure, telling) })
-    : say.benchCannotClose({ why });
-}
-
 function effect({ plan, progress }: Desk, leaf: LeafNumber, { changed }: Recovery, back: boolean): string {
   const ticked = changed.filter((one) => isTicked(progress, one)).length;
   const first = changed[0];
+  const { instead, ticks, away } = faceOf(plan).lost;
   return [
+    ...(back ? [] : instead()),
     back ? say.benchSpreadBack() : say.benchSpread(),
     first === undefined
       ? say.benchNoLeafChanges()
       : say.benchLeavesChange({ count: changed.length, first: leafWords(plan, first) }),
-    ...(ticked > 0 ? [say.benchTicksGo({ count: ticked })] : []),
-    ...(back ? [] : [say.benchFoldAway({ leaf })]),
+    ...(ticked > 0 ? [ticks(ticked)] : []),
+    ...(back ? [] : [away(leaf)]),
   ].join(" ");
 }
 
-function showPicture(dialog: HTMLElement, name: "before" | "after", desk: Desk, pattern: Pattern): void {
-  const svg = bookPicture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
+function showPicture(dialog: HTMLElement, name: "before" | "after", desk: Desk, pattern: AnyPattern): void {
+  const svg = faceOf({ pattern }).picture(pattern, { slug: desk.kit.slug, title: desk.kit.title, mood: "day" });
   const image = part<HTMLImageElement>(dialog, `picture-${name}`);
   image.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
 }

@@ -4,12 +4,12 @@ import type { LeafNumber } from "../../core/book/leaf-number.ts";
 import { linesAt } from "../../core/units/graduations.ts";
 import { rulerStep } from "../../core/units/ruler.ts";
 import { type Ruler, rulerStrip } from "../../output/drawing/bench/ruler-strip.ts";
-import { markHeard } from "../../output/views/leaf-heard.ts";
 import { formatLength, formatNumber } from "../../words/lengths.ts";
 import * as say from "../../words/messages.ts";
 import { part } from "./bench-dom.ts";
 import type { BenchHost } from "./bench-host.ts";
 import { rulerChoice } from "./bench-ruler-choice.ts";
+import { faceOf } from "./face-of.ts";
 
 /** The mark at hand: strong in the drawing, shown on her ruler, told by the voice. */
 export interface Marks {
@@ -25,7 +25,7 @@ export function bindMarks(root: HTMLElement, host: BenchHost, tell: (phrases: re
   const marks = (): readonly number[] => {
     const { plan, progress } = host.desk;
     if (placeNow(plan, progress).item) return [];
-    return plan.pattern.leaves.find((one) => one.leaf === progress.at)!.cuts.map(({ at }) => at);
+    return faceOf(plan).marks(plan, progress.at);
   };
   const show = (): void => {
     const { at } = host.desk.progress;
@@ -40,7 +40,7 @@ export function bindMarks(root: HTMLElement, host: BenchHost, tell: (phrases: re
     show();
     part(root, "say").textContent = part(root, "ruler-words").textContent;
     const { plan, progress } = host.desk;
-    tell(markHeard(plan, progress.at, now, deskStyle(host.desk)));
+    tell(faceOf(plan).markHeard(plan, progress.at, now, deskStyle(host.desk)));
   };
   part(root, "mark-before").addEventListener("click", () => step(-1));
   part(root, "mark-next").addEventListener("click", () => step(1));

@@ -1,4 +1,3 @@
-import { holdingOf } from "../../core/bench/calibration.ts";
 import { deskStyle } from "../../core/bench/desk.ts";
 import { doUntimed } from "../../core/bench/item-done.ts";
 import { isFinished, openBefore, placeNow } from "../../core/bench/moving.ts";
@@ -103,7 +102,7 @@ function askedAbout(host: BenchHost, first: Place | undefined, { words, answer, 
 /** Where the book is opened and its flaps push it wider than the picture wants it. */
 function widthNotice({ desk }: BenchHost): HTMLElement[] {
   const { item } = placeNow(desk.plan, desk.progress);
-  const { holds, restingWidth } = holdingOf(desk.plan.pattern);
+  const { holds, restingWidth } = desk.plan.holding;
   if (item?.step.id !== "hold" || holds) return [];
   const width = holdWidthWords(restingWidth, desk.units);
   return [make("p", "notice", `${say.benchWider({ width })} ${say.benchHoldWidthMeaning()}`)];

@@ -32,6 +32,7 @@ import { bindTap } from "./bench-tap.ts";
 import { cameAbout, driesWords } from "./bench-times.ts";
 import { bindTone } from "./bench-tone.ts";
 import { renderCount, renderPlace } from "./bench-view.ts";
+import { faceOf } from "./face-of.ts";
 import { type AsMisfit, type OpenedPiece, openPiece } from "./open-piece.ts";
 
 /** The times in the page's head follow the clock this often, ms. */
@@ -117,11 +118,16 @@ class BenchPage implements BenchHost {
   }
 
   reopen(change: { readonly units?: Desk["units"]; readonly progress?: Progress | undefined }): Failure | undefined {
-    const { kit, refit, units, progress } = this.#desk;
+    const { kit, refit, units, plan, progress } = this.#desk;
     const asked = change.units ?? units;
     if (change.units) keepUnits(asked);
     const next = change.units && refit.units ? { ...refit, units: asked } : refit;
-    const opened = openDesk(kit, next, asked, "progress" in change ? change.progress : progress);
+    const opened = openDesk(
+      kit,
+      next,
+      { units: asked, way: plan.way },
+      "progress" in change ? change.progress : progress,
+    );
     if (isFailure(opened)) return opened.failure;
     this.#desk = opened.value;
     this.#keep();
@@ -154,6 +160,7 @@ class BenchPage implements BenchHost {
     });
     part(root, "open-jump").addEventListener("click", () => this.openJump());
     part(root, "open-menu").addEventListener("click", openMenu);
+    part(root, "lose").textContent = faceOf(this.#desk.plan).lost.button();
     part(root, "lose").addEventListener("click", () => this.openRecovery(this.#desk.progress.at));
     new ResizeObserver(() => this.#renderEdge()).observe(part(root, "edge"));
     const tone = bindTone(part<HTMLInputElement>(root, "tone"));

@@ -1,4 +1,3 @@
-import { patternRevision } from "../../core/bench/bench-plan.ts";
 import type { Desk } from "../../core/bench/desk.ts";
 import type { Progress } from "../../core/bench/progress.ts";
 import { isFailure, type Outcome } from "../../core/findings/outcome.ts";
@@ -36,22 +35,22 @@ interface Opening {
   readonly store: PieceStore;
   readonly data: KitData;
   readonly piece: Piece | undefined;
-  readonly open: (kit: Kit) => Outcome<Desk>;
+  readonly open: (kit: Kit) => Promise<Outcome<Desk>>;
 }
 
 /** The pattern that a piece was begun with, as far as this device keeps it; else the kit's own now. */
 export async function patternFor({ store, data, piece, open }: Opening): Promise<Pattern> {
-  const now = { data, desk: open(data.kit), newer: undefined };
+  const now = { data, desk: await open(data.kit), newer: undefined };
   const edition = editionOf(data.kit);
   if (!piece || piece.edition === "" || piece.edition === edition) return now;
   const kept = await keptEdition(store, piece.edition);
   if (!kept) return now;
-  const desk = open(kept.kit);
+  const desk = await open(kept.kit);
   if (isFailure(desk)) return now;
   const before = { data: kept, desk };
   if (isFailure(now.desk)) return { ...before, newer: { kind: "misfit" } };
   const change = patternChange(desk.value.plan.pattern, now.desk.value.plan.pattern, piece.progress);
-  const revision = patternRevision(refitKit(data.kit, now.desk.value.refit));
+  const revision = now.desk.value.plan.way.revision(refitKit(data.kit, now.desk.value.refit));
   if (isFailure(revision)) return { ...before, newer: { kind: "misfit" } };
   const after = changeOver(piece.progress, change, revision.value);
   if (change.leaves.length > 0 || change.depths) {

@@ -5,7 +5,7 @@ import { isFailure } from "../../core/findings/outcome.ts";
 import { choosePiece, type PieceChosen } from "../../core/piece/choose-piece.ts";
 import { latestFirst, nextNumber, type Piece } from "../../core/piece/piece.ts";
 import { type AddressRead, fromAddress, toAddress } from "../../core/refit/address.ts";
-import type { Refit } from "../../core/refit/refit.ts";
+import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
 import { progressFailure } from "../../words/progress.ts";
@@ -14,6 +14,7 @@ import { takeEarlier } from "../pieces/take-earlier.ts";
 import type { KitData } from "../shared/kit-data.ts";
 import { BenchPiece } from "./bench-piece.ts";
 import { keptUnits } from "./bench-store.ts";
+import { needWay } from "./need-corners.ts";
 import { type NewerKit, patternFor } from "./newer-kit.ts";
 
 /** What the bench opens with. */
@@ -48,7 +49,10 @@ export async function openPiece(data: KitData, address: URLSearchParams): Promis
     ...unreadable.map(({ failure }) => say.benchKeptBroken({ why: progressFailure(failure) })),
     ...read.ignored.map((one) => ignoredText(one, data.kit)),
   ];
-  const open = (kit: KitData["kit"]) => openDesk(kit, refit, refit.units ?? keptUnits() ?? kit.units, piece?.progress);
+  const open = async (kit: KitData["kit"]) => {
+    const way = await needWay(refitKit(kit, refit));
+    return openDesk(kit, refit, { units: refit.units ?? keptUnits() ?? kit.units, way }, piece?.progress);
+  };
   const pattern = await patternFor({ store, data, piece, open });
   if (isFailure(pattern.desk)) return { failure: pattern.desk.failure, told };
   const keeping = { store, data: pattern.data, number: nextNumber(pieces, slug) };

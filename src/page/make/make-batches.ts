@@ -1,13 +1,12 @@
-import type { BenchPlan } from "../../core/bench/bench-plan.ts";
 import { type Desk, deskStyle } from "../../core/bench/desk.ts";
 import { tickUntimed } from "../../core/bench/progress.ts";
 import { type BatchProgress, batchProgress } from "../../core/bench/stage-progress.ts";
-import { leavesTable } from "../../output/parts/pattern.ts";
-import { type Row, rowOf } from "../../output/views/row.ts";
 import { leafWords } from "../../words/bench.ts";
 import * as say from "../../words/messages.ts";
+import type { SheetRange } from "../bench/piece-sheets.ts";
 import { button, make } from "../shared/dom.ts";
 import type { Change } from "./change.ts";
+import { sheetsOf } from "./sheets.ts";
 
 /** Shows the batches with what is folded of each; a batch's table comes when it is asked for. What is open stays open. */
 export function showBatches(place: HTMLElement, desk: Desk, change: Change): void {
@@ -30,8 +29,7 @@ function batchItem(desk: Desk, { batch, done, of }: BatchProgress, change: Chang
   table.dataset["batch"] = String(number);
   table.addEventListener("toggle", () => {
     if (!table.open || table.childElementCount > 1) return;
-    const rows = rowsOf(desk).filter(({ leaf }) => leaf >= first.leaf && leaf <= last.leaf);
-    table.append(tableOf(name, rows));
+    table.append(tableOf(name, desk, { first: first.leaf, last: last.leaf }));
   });
   const item = make("li", done === of ? "done" : "", make("p", "", make("b", "", name), " ", counted(done, of)), table);
   if (done < of) {
@@ -46,18 +44,8 @@ function counted(done: number, count: number): HTMLElement {
   return make("span", "gist", say.makeBatchDone({ done, count }));
 }
 
-function tableOf(caption: string, rows: readonly Row[]): HTMLElement {
+function tableOf(caption: string, desk: Desk, range: SheetRange): HTMLElement {
   const place = make("div", "");
-  place.innerHTML = String(leavesTable(caption, rows));
+  place.innerHTML = sheetsOf(desk.plan).table(caption, desk.plan, range, deskStyle(desk));
   return place;
-}
-
-/** The rows of a plan's leaves, computed once. */
-const ROWS = new WeakMap<BenchPlan, readonly Row[]>();
-
-function rowsOf(desk: Desk): readonly Row[] {
-  const { pattern } = desk.plan;
-  const rows = ROWS.get(desk.plan) ?? pattern.leaves.map((leaf) => rowOf(leaf, pattern, deskStyle(desk)));
-  ROWS.set(desk.plan, rows);
-  return rows;
 }

@@ -5,15 +5,12 @@ import { doItem, doUntimed, isItemDone, undoItem } from "../../core/bench/item-d
 import { touchClock } from "../../core/bench/pace.ts";
 import type { Progress } from "../../core/bench/progress.ts";
 import type { Caution } from "../../core/plan/caution.ts";
-import { countsOf, effortOf } from "../../core/plan/effort.ts";
 import { stageOf } from "../../core/steps/stages.ts";
-import { workOf } from "../../core/steps/work.ts";
 import { stepItem } from "../../output/parts/steps.ts";
-import { stepsOf } from "../../output/views/steps.ts";
 import * as say from "../../words/messages.ts";
 import { make } from "../shared/dom.ts";
-import { fetchedStep, fetchStepDrawings } from "../shared/step-drawings.ts";
 import type { Change } from "./change.ts";
+import { sheetsOf } from "./sheets.ts";
 
 /** Fills a stage's steps for the piece's own book, with their drawings. */
 export async function fillSteps(
@@ -21,12 +18,10 @@ export async function fillSteps(
   { plan, progress }: Desk,
   cautions: readonly Caution[],
 ): Promise<void> {
-  await fetchStepDrawings("../../../");
-  const { kit, pattern } = plan;
-  const counts = countsOf(pattern);
-  const work = workOf(kit, pattern, counts);
-  const steps = stepsOf(kit, pattern, work, { counts, effort: effortOf(counts, kit.rates) }, fetchedStep);
-  const own = work.flatMap((step, i) => (stageOf(step) === stage.dataset["stage"] ? [{ step, number: i + 1 }] : []));
+  const steps = await sheetsOf(plan).steps(plan);
+  const own = plan.work.flatMap((step, i) =>
+    stageOf(step) === stage.dataset["stage"] ? [{ step, number: i + 1 }] : [],
+  );
   const items = own.map(({ number }) => stepItem(steps[number - 1]!, number, cautions));
   const list = stage.querySelector(".steps")!;
   list.innerHTML = items.join("");

@@ -1,12 +1,11 @@
 import type { Desk } from "../../core/bench/desk.ts";
 import { type Progress, passGate } from "../../core/bench/progress.ts";
-import { countsOf } from "../../core/plan/effort.ts";
-import { suppliesOf } from "../../core/supplies/supplies.ts";
 import { suppliesToTick, supplyTick } from "../../output/parts/make-parts.ts";
 import { supplyView } from "../../output/views/supply-view.ts";
 import * as say from "../../words/messages.ts";
 import { part } from "../bench/bench-dom.ts";
 import type { Change } from "./change.ts";
+import { sheetsOf } from "./sheets.ts";
 
 /** What is laid out before the work begins; the piece remembers what is at hand. */
 export class SupplyList {
@@ -23,8 +22,11 @@ export class SupplyList {
     });
   }
 
-  show({ plan: { kit, pattern }, progress: { passed } }: Desk): void {
-    const supplies = suppliesOf(kit, pattern, countsOf(pattern)).map((supply) => supplyView(supply, kit.units));
+  show({ plan, progress: { passed } }: Desk): void {
+    const { kit, pattern } = plan;
+    const supplies = sheetsOf(plan)
+      .supplies(plan)
+      .map((supply) => supplyView(supply, kit.units));
     const done = supplies.filter((supply) => passed.includes(supplyTick(supply))).length;
     part(this.#root, "at-hand").textContent = say.makeSuppliesPart({ done, count: supplies.length });
     if (this.#shown === pattern) return;

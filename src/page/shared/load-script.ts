@@ -1,5 +1,6 @@
 /** What a page fetches once it is needed. */
 export type Needed =
+  | "corners"
   | "figures"
   | "file-maker"
   | "judge"
@@ -7,6 +8,7 @@ export type Needed =
   | "measure"
   | "packet"
   | "pieces"
+  | "reasons"
   | "refit"
   | "round";
 

@@ -1,11 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { type BenchPlan, nearestStop, patternRevision, planBench } from "../../../src/core/bench/bench-plan.ts";
+import { type BenchPlan, nearestStop } from "../../../src/core/bench/bench-plan.ts";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
+import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { failureIn, valueFrom } from "../findings/made.ts";
 import { type KitChanges, litKit, madeKit, WINDOW } from "../kit/made-kit.ts";
 import { madePlan } from "./made.ts";
 
-describe("planBench(kit)", () => {
+describe("plan(kit)", () => {
   it("has every folded leaf in book order, the kit's batches and an estimate for each leaf", () => {
     const plan = madePlan(madeKit({ gaugeTile: 0.5 }));
     expect(plan.stops).toEqual(Array.from({ length: 40 }, (_, i) => i + 1));
@@ -26,14 +28,7 @@ describe("planBench(kit)", () => {
   });
 
   it("says why a kit cannot be laid out", () => {
-    expect(failureIn(planBench(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
-  });
-
-  it("says that it follows no kit whose corners are folded, and no revision of one", () => {
-    const kit = madeKit({ fit: { foldStyle: "corner" } });
-    const folded = { kind: "needs-knife", part: "bench" };
-    expect(failureIn(planBench(kit))).toEqual(folded);
-    expect(failureIn(patternRevision(kit))).toEqual(folded);
+    expect(failureIn(CUT_WAY.plan(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
   });
 
   it("lays no kit out of which no leaf would be cut, in whatever units", () => {
@@ -41,11 +36,11 @@ describe("planBench(kit)", () => {
     const shape = { solve: "opening", pictureLeaves: "fill", height: 4 } as const;
     const fit = { borderLeaves: [10, 10], shape } as const;
     for (const units of ["mm", "in"] as const)
-      expect(failureIn(planBench(madeKit({ units, fit })))).toMatchObject({ kind: "picture-flat" });
-    expect(failureIn(patternRevision(madeKit({ fit })))).toMatchObject({ kind: "picture-flat" });
+      expect(failureIn(CUT_WAY.plan(madeKit({ units, fit })))).toMatchObject({ kind: "picture-flat" });
+    expect(failureIn(CUT_WAY.revision(madeKit({ fit })))).toMatchObject({ kind: "picture-flat" });
   });
 
-  const offStep = (plan: BenchPlan, step: number) =>
+  const offStep = (plan: BenchPlan<Pattern>, step: number) =>
     plan.pattern.leaves
       .flatMap((leaf) => leaf.cuts)
       .filter(({ at }) => Math.abs(at / step - Math.round(at / step)) > 1e-4);
@@ -77,8 +72,8 @@ describe("nearestStop(plan, leaf)", () => {
   });
 });
 
-describe("patternRevision(kit)", () => {
-  const revision = valueFrom(patternRevision(madeKit()));
+describe("revision(kit)", () => {
+  const revision = valueFrom(CUT_WAY.revision(madeKit()));
   const shape = { solve: "opening", pictureLeaves: "fill", height: 42 } as const;
 
   it.each([
@@ -88,13 +83,13 @@ describe("patternRevision(kit)", () => {
     ["another height", { fit: { shape } }, false],
     ["other borders", { fit: { borderLeaves: [5, 4] } }, false],
   ] as [string, KitChanges, boolean][])("with %s is the same: %s", (_, changes, same) => {
-    expect(valueFrom(patternRevision(madeKit(changes))) === revision).toBe(same);
+    expect(valueFrom(CUT_WAY.revision(madeKit(changes))) === revision).toBe(same);
   });
 
   it("does not ask for the window, and fails where the kit does not fit", () => {
     // Its window could not be cut, and that stops no folding.
     const lip = litKit({ insert: { ...WINDOW, lip: 29 } });
-    expect(valueFrom(patternRevision(lip))).toBe(valueFrom(patternRevision(litKit())));
-    expect(failureIn(patternRevision(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
+    expect(valueFrom(CUT_WAY.revision(lip))).toBe(valueFrom(CUT_WAY.revision(litKit())));
+    expect(failureIn(CUT_WAY.revision(madeKit({ book: { leafWidth: 30 } })))).toMatchObject({ kind: "flap-in-gutter" });
   });
 });

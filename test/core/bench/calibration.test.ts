@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { type Calibration, calibrate, holdingOf } from "../../../src/core/bench/calibration.ts";
+import { type Calibration, calibrate } from "../../../src/core/bench/calibration.ts";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import type { Measured } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
 import { LIGHT, litKit, madeKit, WINDOW } from "../kit/made-kit.ts";
-import { patternOf } from "../pattern/computed.ts";
 import { calibrateByHand } from "./by-hand.ts";
 
+const cut = (kit: Kit) => ({ kit, way: CUT_WAY });
+
 function calibrated(kit: Kit, measured: Measured): Calibration {
-  const result = calibrate(kit, measured);
+  const result = calibrate(cut(kit), measured);
   if ("bounds" in result) throw new Error("the measurement was refused");
   return result.calibration;
 }
@@ -18,7 +20,7 @@ const KITS: readonly (readonly [string, Kit])[] = [
   ["another reading direction", madeKit({ book: { direction: "rtl" }, fit: { borderLeaves: [8, 2] } })],
 ];
 
-describe("calibrate(kit, measured)", () => {
+describe("calibrate(plan, measured)", () => {
   it.each(KITS.flatMap(([name, kit]) => [1.6, 3, 5.5, 12].map((share) => [name, share, kit] as const)))(
     "%s, a first batch of %d times its flat thickness: bulk, resting opening and widths as worked by hand",
     (_, share, kit) => {
@@ -42,7 +44,7 @@ describe("calibrate(kit, measured)", () => {
   });
 
   it("is a broken program's fault where the kit does not fit its book", () => {
-    expect(() => calibrate(madeKit({ book: { leafWidth: 30 } }), { leaves: 10, thickness: 3 })).toThrow(
+    expect(() => calibrate(cut(madeKit({ book: { leafWidth: 30 } })), { leaves: 10, thickness: 3 })).toThrow(
       "flap-in-gutter",
     );
   });
@@ -56,34 +58,14 @@ describe("calibrate(kit, measured)", () => {
     [-3, true],
     [Number.NaN, true],
   ])("refuses %d mm for 10 leaves: %s, and says between what it may be", (thickness, isRefused) => {
-    const result = calibrate(madeKit(), { leaves: 10, thickness });
+    const result = calibrate(cut(madeKit()), { leaves: 10, thickness });
     expect("bounds" in result).toBe(isRefused);
     if ("bounds" in result) expect(result.bounds).toEqual({ leaves: 10, least: 1.5, most: expect.closeTo(19.5, 9) });
   });
 
   it("gives the least thickness to the tenth above it", () => {
     // By hand: 7 × 0.15 is 1.05.
-    const result = calibrate(madeKit(), { leaves: 7, thickness: 0.5 });
+    const result = calibrate(cut(madeKit()), { leaves: 7, thickness: 0.5 });
     expect("bounds" in result && result.bounds.least).toBe(1.1);
-  });
-});
-
-describe("holdingOf(pattern)", () => {
-  // By hand: κ × 6 / 40 radians against the opening that the picture wants, 0.635.
-  it.each([
-    [4.2, true],
-    [4.3, false],
-  ])("tells with a bulk of %d whether the book holds: %s", (flapBulk, holds) => {
-    const { fit, ...pattern } = patternOf(madeKit({ fit: { flapBulk } }));
-    const holding = holdingOf({ ...pattern, fit });
-    expect(holding).toMatchObject({ holds, opening: fit.opening, restingOpening: fit.restingOpening });
-    expect(holding.holdWidth).toBe(fit.holdWidth);
-    if (holds) expect(holding.restingWidth).toBe(fit.holdWidth);
-    else expect(holding.restingWidth).toBeGreaterThan(fit.holdWidth);
-  });
-
-  it("holds a book that rests just as wide as its picture wants it", () => {
-    const { fit, ...pattern } = patternOf(madeKit());
-    expect(holdingOf({ ...pattern, fit: { ...fit, restingOpening: fit.opening } }).holds).toBe(true);
   });
 });

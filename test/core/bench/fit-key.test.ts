@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import { type Desk, deskAddress, deskStyle, moveDesk, openDesk } from "../../../src/core/bench/desk.ts";
 import { benchKit, fitOf, refitNow } from "../../../src/core/bench/fit-key.ts";
 import { bringBack, loseLeaf } from "../../../src/core/bench/lost-leaves.ts";
@@ -59,42 +60,49 @@ describe("refitNow(kit, refit, progress)", () => {
 
 describe("a desk", () => {
   it("begins at the first leaf that is folded", () => {
-    const { progress } = opened(kit, read("border=4_6"), "mm");
+    const { progress } = opened(kit, read("border=4_6"), { units: "mm", way: CUT_WAY });
     expect(progress).toMatchObject({ kit: "made", fit: "border=4_6", at: 1, ticks: [], lost: [] });
-    expect(opened(kit, read("border=0_6&lost=1"), "mm").progress.at).toBe(2);
+    expect(opened(kit, read("border=0_6&lost=1"), { units: "mm", way: CUT_WAY }).progress.at).toBe(2);
   });
 
   it("begins with the first work of all, and goes on where kept progress is", () => {
-    const { progress } = opened(kit, {}, "mm");
+    const { progress } = opened(kit, {}, { units: "mm", way: CUT_WAY });
     expect(progress).toMatchObject({ at: 1, item: "step check" });
-    expect(opened(kit, {}, "mm", showLeaf(progress, leafNumber(7))).progress).toMatchObject({ at: 7, item: undefined });
-    expect(opened(kit, {}, "mm", { ...progress, item: "step nothing" }).progress.item).toBeUndefined();
+    expect(opened(kit, {}, { units: "mm", way: CUT_WAY }, showLeaf(progress, leafNumber(7))).progress).toMatchObject({
+      at: 7,
+      item: undefined,
+    });
+    expect(
+      opened(kit, {}, { units: "mm", way: CUT_WAY }, { ...progress, item: "step nothing" }).progress.item,
+    ).toBeUndefined();
   });
 
   it("moves to a leaf that is folded", () => {
-    const desk = opened(kit, read("lost=20"), "mm");
+    const desk = opened(kit, read("lost=20"), { units: "mm", way: CUT_WAY });
     expect(moved(desk, showLeaf(desk.progress, leafNumber(20))).progress.at).toBe(21);
     expect(moved(desk, showLeaf(desk.progress, leafNumber(999))).progress.at).toBe(40);
   });
 
   it("cannot be where the kit does not fit the book", () => {
-    expect(failureIn(openDesk(kit, read("width=30"), "mm"))).toMatchObject({ kind: "flap-in-gutter" });
+    expect(failureIn(openDesk(kit, read("width=30"), { units: "mm", way: CUT_WAY }))).toMatchObject({
+      kind: "flap-in-gutter",
+    });
   });
 
   it("says why a leaf cannot be left out", () => {
-    const { progress, ...desk } = opened(kit, {}, "mm");
+    const { progress, ...desk } = opened(kit, {}, { units: "mm", way: CUT_WAY });
     const lost = moveDesk({ ...desk, progress }, loseLeaf(progress, leafNumber(2), []));
     expect(failureIn(lost)).toMatchObject({ kind: "lost-leaf-outside", leaf: 2, first: 5, last: 36 });
   });
 
   // The kit's marks are whole millimetres; in inches sixteenths are nearest.
   it("writes marks in its units, at the step of a ruler", () => {
-    expect(deskStyle(opened(kit, {}, "mm"))).toEqual({ units: "mm", step: 1 });
-    expect(deskStyle(opened(kit, {}, "in"))).toEqual({ units: "in", step: 25.4 / 16 });
+    expect(deskStyle(opened(kit, {}, { units: "mm", way: CUT_WAY }))).toEqual({ units: "mm", step: 1 });
+    expect(deskStyle(opened(kit, {}, { units: "in", way: CUT_WAY }))).toEqual({ units: "in", step: 25.4 / 16 });
   });
 
   it("has an address that brings the same pattern to the kit's page", () => {
-    const desk = opened(kit, read("border=4_6"), "mm");
+    const desk = opened(kit, read("border=4_6"), { units: "mm", way: CUT_WAY });
     const later = moved(desk, measureBatch(loseLeaf(desk.progress, leafNumber(20), []), { leaves: 20, thickness: 7 }));
     const page = patternOf(benchKit(kit, read(deskAddress(later)), "mm"));
     expect(later.plan.pattern).toEqual(page);
@@ -104,20 +112,20 @@ describe("a desk", () => {
   });
 
   it("begins without the leaves that its address leaves out, and follows kept progress instead of it", () => {
-    const begun = opened(kit, read("lost=20"), "mm");
+    const begun = opened(kit, read("lost=20"), { units: "mm", way: CUT_WAY });
     expect(begun.plan.pattern.lostLeaves).toEqual([20]);
     const back = moved(begun, bringBack(begun.progress, leafNumber(20), []));
     expect(back.plan.pattern.lostLeaves).toEqual([]);
-    const again = opened(kit, read("lost=20"), "mm", back.progress);
+    const again = opened(kit, read("lost=20"), { units: "mm", way: CUT_WAY }, back.progress);
     expect(again.plan.pattern.lostLeaves).toEqual([]);
     expect(again.changedSince).toBe(false);
   });
 
   it("keeps its plan while only ticks change, and knows when the kit was changed since", () => {
-    const desk = opened(kit, {}, "mm");
+    const desk = opened(kit, {}, { units: "mm", way: CUT_WAY });
     expect(moved(desk, tickUntimed(desk.progress, [leafNumber(1)])).plan).toBe(desk.plan);
     const changed = { ...kit, fit: { ...kit.fit, shape: withHeight(kit.fit.shape, 42) } };
-    expect(opened(changed, {}, "mm", desk.progress).changedSince).toBe(true);
-    expect(opened(kit, {}, "in", desk.progress).changedSince).toBe(false);
+    expect(opened(changed, {}, { units: "mm", way: CUT_WAY }, desk.progress).changedSince).toBe(true);
+    expect(opened(kit, {}, { units: "in", way: CUT_WAY }, desk.progress).changedSince).toBe(false);
   });
 });

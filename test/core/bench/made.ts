@@ -1,17 +1,19 @@
-import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
+import type { BenchPlan } from "../../../src/core/bench/bench-plan.ts";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import { benchKit } from "../../../src/core/bench/fit-key.ts";
 import type { Place } from "../../../src/core/bench/places.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
+import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import type { Refit } from "../../../src/core/refit/refit.ts";
 import { fc } from "../../seed.ts";
 import { valueFrom } from "../findings/made.ts";
 import { LIGHT, litKit, madeKit, WELL } from "../kit/made-kit.ts";
 
 /** A kit by hand laid out for the bench, in its own units: leaves 1 to 40, the picture on 5 to 36 in batches of 16. */
-export function madePlan(kit: Kit = madeKit(), refit: Refit = {}): BenchPlan {
-  return valueFrom(planBench(benchKit(kit, refit, kit.units)));
+export function madePlan(kit: Kit = madeKit(), refit: Refit = {}): BenchPlan<Pattern> {
+  return valueFrom(CUT_WAY.plan(benchKit(kit, refit, kit.units)));
 }
 
 /** The place of a leaf itself. */

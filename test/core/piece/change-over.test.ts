@@ -3,6 +3,7 @@ import { beginProgress, tickUntimed } from "../../../src/core/bench/progress.ts"
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Pattern } from "../../../src/core/pattern/pattern.ts";
 import { changeOver, patternChange } from "../../../src/core/piece/change-over.ts";
+import { cornerKit, cornerPattern } from "../../oracle/corner/corner-kit.ts";
 import { madePlan, SLANTING } from "../bench/made.ts";
 
 const BEFORE = madePlan(SLANTING).pattern;
@@ -52,6 +53,33 @@ describe("patternChange(before, after, progress)", () => {
     const [first, ...rest] = pocket!.notches;
     const other = { ...BEFORE, pocket: { ...pocket!, notches: [{ ...first!, depth: first!.depth + 5 }, ...rest] } };
     expect(patternChange(BEFORE, other, FOLDED).leaves).toEqual([first!.leaf]);
+  });
+});
+
+describe("patternChange where corners are folded", () => {
+  const before = cornerPattern(cornerKit());
+
+  it("is nothing for the same folds", () => {
+    expect(patternChange(before, structuredClone(before), FOLDED)).toEqual({ leaves: [], done: [], depths: false });
+  });
+
+  it("names the leaves whose marks moved, and no card that stays", () => {
+    const { leaves, depths } = patternChange(before, cornerPattern(cornerKit({ fit: { head: 51 } })), FOLDED);
+    const marked = before.leaves.filter(({ fold }) => fold.kind === "corners").map(({ leaf }) => leaf);
+    expect([leaves, depths]).toEqual([marked, false]);
+  });
+
+  it("lets the card be made anew where whole leaves are folded elsewhere", () => {
+    const corner = { levels: [1], empty: "half", dropped: [] } as const;
+    const { leaves, done, depths } = patternChange(before, cornerPattern(cornerKit({ fit: { corner } })), FOLDED);
+    expect(depths).toBe(true);
+    expect(leaves).toContain(1);
+    expect(done).toEqual([1, 9, 10]);
+  });
+
+  it("changes every leaf where they were cut before", () => {
+    const { leaves, depths } = patternChange(BEFORE, before, FOLDED);
+    expect([leaves.length, depths]).toEqual([120, true]);
   });
 });
 

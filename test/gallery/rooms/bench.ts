@@ -1,6 +1,7 @@
-import { type BenchPlan, planBench } from "../../../src/core/bench/bench-plan.ts";
+import type { BenchPlan } from "../../../src/core/bench/bench-plan.ts";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import { beginProgress, type Progress } from "../../../src/core/bench/progress.ts";
-import type { PatternLeaf } from "../../../src/core/pattern/pattern.ts";
+import type { Pattern, PatternLeaf } from "../../../src/core/pattern/pattern.ts";
 import { MM_PER_INCH, stepFor } from "../../../src/core/units/length.ts";
 import { frontNow } from "../../../src/output/drawing/bench/front-now.ts";
 import { leafEdge } from "../../../src/output/drawing/bench/leaf-edge.ts";
@@ -17,7 +18,7 @@ const TABLET = { width: 500, height: 640 };
 const PHONE = { width: 296, height: 304 };
 
 /** Chooses a leaf of a pattern. */
-type Choice = (plan: BenchPlan) => PatternLeaf;
+type Choice = (plan: BenchPlan<Pattern>) => PatternLeaf;
 
 const withMostCuts: Choice = ({ pattern }) =>
   pattern.leaves.reduce((best, leaf) => (leaf.cuts.length > best.cuts.length ? leaf : best));
@@ -82,7 +83,7 @@ function front(what: string, name: KitName, done: (plan: BenchPlan) => number): 
     draw: () => {
       const plan = planOf(name);
       const symbol = frontSymbol(plan.pattern).replaceAll(/<\/?svg[^>]*>/g, "");
-      const svg = frontNow(plan, ticked(plan, done(plan)));
+      const svg = frontNow(plan.pattern, plan, ticked(plan, done(plan)));
       return svg
         .replace("<svg ", '<svg xmlns="http://www.w3.org/2000/svg" width="120" height="120" ')
         .replace(">", `><defs>${symbol}</defs>`);
@@ -103,6 +104,6 @@ function ticked({ stops }: BenchPlan, count: number): Progress {
   return { ...fresh, ticks: done.map((leaf) => ({ leaf, took: 60_000 })) };
 }
 
-function planOf(name: KitName): BenchPlan {
-  return valueFrom(planBench(galleryKit(name).kit));
+function planOf(name: KitName): BenchPlan<Pattern> {
+  return valueFrom(CUT_WAY.plan(galleryKit(name).kit));
 }

@@ -3,7 +3,7 @@ import type { BenchPlan } from "../../../src/core/bench/bench-plan.ts";
 import { doItem } from "../../../src/core/bench/item-done.ts";
 import { type Progress, passGate } from "../../../src/core/bench/progress.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
-import { type ItemCard, itemCard } from "../../../src/output/views/item-card.ts";
+import { cutStepText, type ItemCard, itemCard } from "../../../src/output/views/item-card.ts";
 import { itemName } from "../../../src/output/views/item-name.ts";
 import { begin, madePlan } from "../../core/bench/made.ts";
 import { litKit, madeKit } from "../../core/kit/made-kit.ts";
@@ -16,7 +16,7 @@ function itemOf(plan: BenchPlan, name: string) {
 
 function card(kit: Kit, name: string, progress: Progress = begin()): ItemCard {
   const plan = madePlan(kit);
-  const told = itemCard(plan, progress, itemOf(plan, name), MM);
+  const told = itemCard(plan, progress, itemOf(plan, name), { style: MM, stepText: cutStepText });
   return JSON.parse(JSON.stringify(told).replaceAll("\u00a0", " ")) as ItemCard;
 }
 
@@ -59,7 +59,8 @@ describe("itemCard(plan, progress, item, style)", () => {
   it("tells of a batch only the leaves that are still open", () => {
     const plan = madePlan();
     const tacks = itemOf(plan, "tack batch 2");
-    const leaves = (progress: Progress) => itemCard(plan, progress, tacks, MM).leaves.map(({ leaf }) => leaf);
+    const leaves = (progress: Progress) =>
+      itemCard(plan, progress, tacks, { style: MM, stepText: cutStepText }).leaves.map(({ leaf }) => leaf);
     const both = ["p. 59 (leaf 30)", "p. 79 (leaf 40)"];
     expect(leaves(begin())).toEqual(both);
     expect(leaves(passGate(begin(), "tack 40"))).toEqual(both.slice(0, 1));

@@ -2,6 +2,7 @@ import { afterAll, beforeAll } from "vitest";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
 import { accessSuite } from "./bench-access-suite.ts";
 import { awakeSuite } from "./bench-awake-suite.ts";
+import { cornerSuite } from "./bench-corner-suite.ts";
 import { fileSuite } from "./bench-file-suite.ts";
 import { handsSuite } from "./bench-hands-suite.ts";
 import { keepingSuite } from "./bench-keeping-suite.ts";
@@ -19,6 +20,7 @@ beforeAll(async () => {
 afterAll(() => site?.close());
 
 movingSuite(() => site);
+cornerSuite(() => site);
 promptSuite(() => site);
 awakeSuite(() => site);
 fileSuite(() => site);

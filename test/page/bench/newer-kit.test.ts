@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { CUT_WAY } from "../../../src/core/bench/cut-way.ts";
 import { openDesk } from "../../../src/core/bench/desk.ts";
 import { beginProgress, type Progress, tickUntimed } from "../../../src/core/bench/progress.ts";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
@@ -20,7 +21,7 @@ const PROGRESS: Progress = tickUntimed(
   beginProgress({
     kit: BEGUN.slug,
     fit: "",
-    revision: valueFrom(openDesk(BEGUN, {}, BEGUN.units)).progress.revision,
+    revision: valueFrom(openDesk(BEGUN, {}, { units: BEGUN.units, way: CUT_WAY })).progress.revision,
     at: leafNumber(9),
   }),
   [1, 2, 8].map(leafNumber),
@@ -31,7 +32,7 @@ async function opened(now: Kit, change: Parameters<typeof madePiece>[0] = {}, is
   const { store } = fakeStore();
   if (isKept) await keepEdition(store, { kit: BEGUN, cautions: [] });
   const piece = madePiece({ kit: BEGUN.slug, progress: PROGRESS, edition: editionOf(BEGUN), ...change });
-  const open = (kit: Kit) => openDesk(kit, {}, kit.units, piece.progress);
+  const open = async (kit: Kit) => openDesk(kit, {}, { units: kit.units, way: CUT_WAY }, piece.progress);
   return patternFor({ store, data: { kit: now, cautions: [] }, piece, open });
 }
 
@@ -55,7 +56,7 @@ describe("a piece whose kit has changed", () => {
   it("may change over: the new desk finds nothing changed any more", async () => {
     const { newer } = await opened(MOVED);
     if (newer?.kind !== "other-marks") throw new Error("no choice");
-    expect(valueFrom(openDesk(MOVED, {}, MOVED.units, newer.after)).changedSince).toBe(false);
+    expect(valueFrom(openDesk(MOVED, {}, { units: MOVED.units, way: CUT_WAY }, newer.after)).changedSince).toBe(false);
   });
 
   it("takes the newer state by itself where the marks are the same", async () => {

@@ -46,6 +46,8 @@ interface Shown {
 
 async function visit(options: { width?: number; address?: string; before?: () => void } = {}): Promise<Shown> {
   const page = await browser.newPage();
+  // A busy machine draws slowly by software.
+  page.setDefaultTimeout(120_000);
   const errors: string[] = [];
   page.on("pageerror", (error) => errors.push(String(error)));
   page.on("console", (message) => {
@@ -115,81 +117,6 @@ async function set(page: Page, name: string, value: string | boolean): Promise<v
     value,
   );
 }
-
-describe("the turning view of one page", () => {
-  let page: Page;
-  let errors: string[];
-  beforeAll(async () => {
-    ({ page, errors } = await opened());
-  });
-  afterAll(() => page.close());
-
-  it("draws the book, and axe finds nothing in it", async () => {
-    expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
-    await page.evaluate(axe.source);
-    const found = await page.evaluate(async () => {
-      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run("#round");
-      return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 100)).join(" | ")}`);
-    });
-    expect(found).toEqual([]);
-    expect(errors).toEqual([]);
-  });
-
-  it("turns by dragging", async () => {
-    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
-    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
-    await page.mouse.move(box.x + box.width / 2, box.y + 100);
-    await page.mouse.down();
-    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
-    await page.mouse.up();
-    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
-  });
-
-  it("turns, tilts and zooms by keys, and 0 resets to the front", async () => {
-    await page.focus("#round canvas");
-    await page.keyboard.press("0");
-    expect(await text(page, "[data-round-orbit]")).toBe("Seen from the front.");
-    const front = await picture(page);
-    await page.keyboard.press("ArrowLeft");
-    await page.keyboard.press("ArrowUp");
-    expect(await text(page, "[data-round-orbit]")).toBe("Seen from 10° to the right, 10° above.");
-    expect(difference(front, await picture(page))).toBeGreaterThan(0.1);
-    await page.keyboard.press("+");
-    expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
-    await page.keyboard.press("0");
-    expect(difference(front, await picture(page))).toBeLessThan(0.001);
-  });
-
-  it("says what the opening does, and goes back to the kit's own", async () => {
-    const own = await text(page, "[data-round-shape]");
-    expect(own).toContain("its true shape");
-    const before = await picture(page);
-    await set(page, "opening", "120");
-    expect(await text(page, "[data-round-shape]")).toMatch(
-      /Opening 120°\. The picture is [\d.]+\s+mm wide, \d+% wider/,
-    );
-    expect(difference(before, await picture(page))).toBeGreaterThan(0.05);
-    await set(page, "opening", "30");
-    expect(await text(page, "[data-round-shape]")).toContain("narrower than true");
-    await page.$eval("[data-round-own]", (button) => (button as HTMLButtonElement).click());
-    expect(await text(page, "[data-round-shape]")).toBe(own);
-  });
-
-  it("shows light, door and levels, with a legend of names", async () => {
-    let before = await picture(page);
-    for (const [name, value] of [
-      ["light", true],
-      ["door", "90"],
-      ["levels", true],
-    ] as const) {
-      await set(page, name, value);
-      const after = await picture(page);
-      expect(difference(before, after), name).toBeGreaterThan(0.02);
-      before = after;
-    }
-    expect((await text(page, "[data-round-legend]")).split("\n")).toEqual(["1 rim", "2 wall", "3 well"]);
-  });
-});
 
 describe("the turning view", () => {
   it("fetches nothing of it before the button is pressed, the worker's store included", async () => {
@@ -302,5 +229,80 @@ describe("the turning view", () => {
     await press(page);
     await page.waitForSelector("#round canvas");
     await page.close();
+  });
+});
+
+describe("the turning view of one page", () => {
+  let page: Page;
+  let errors: string[];
+  beforeAll(async () => {
+    ({ page, errors } = await opened());
+  });
+  afterAll(() => page.close());
+
+  it("draws the book, and axe finds nothing in it", async () => {
+    expect(new Set(pixels(await picture(page))).size).toBeGreaterThan(500);
+    await page.evaluate(axe.source);
+    const found = await page.evaluate(async () => {
+      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run("#round");
+      return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html.slice(0, 100)).join(" | ")}`);
+    });
+    expect(found).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  it("turns by dragging", async () => {
+    await page.$eval("#round canvas", (canvas) => canvas.scrollIntoView({ block: "center", behavior: "instant" }));
+    const box = (await (await page.$("#round canvas"))!.boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + 100);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 90, box.y + 100, { steps: 5 });
+    await page.mouse.up();
+    expect(await text(page, "[data-round-orbit]")).toContain("65° to the left");
+  });
+
+  it("turns, tilts and zooms by keys, and 0 resets to the front", async () => {
+    await page.focus("#round canvas");
+    await page.keyboard.press("0");
+    expect(await text(page, "[data-round-orbit]")).toBe("Seen from the front.");
+    const front = await picture(page);
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("ArrowUp");
+    expect(await text(page, "[data-round-orbit]")).toBe("Seen from 10° to the right, 10° above.");
+    expect(difference(front, await picture(page))).toBeGreaterThan(0.1);
+    await page.keyboard.press("+");
+    expect(await text(page, "[data-round-orbit]")).toContain("at 115%");
+    await page.keyboard.press("0");
+    expect(difference(front, await picture(page))).toBeLessThan(0.001);
+  });
+
+  it("says what the opening does, and goes back to the kit's own", async () => {
+    const own = await text(page, "[data-round-shape]");
+    expect(own).toContain("its true shape");
+    const before = await picture(page);
+    await set(page, "opening", "120");
+    expect(await text(page, "[data-round-shape]")).toMatch(
+      /Opening 120°\. The picture is [\d.]+\s+mm wide, \d+% wider/,
+    );
+    expect(difference(before, await picture(page))).toBeGreaterThan(0.05);
+    await set(page, "opening", "30");
+    expect(await text(page, "[data-round-shape]")).toContain("narrower than true");
+    await page.$eval("[data-round-own]", (button) => (button as HTMLButtonElement).click());
+    expect(await text(page, "[data-round-shape]")).toBe(own);
+  });
+
+  it("shows light, door and levels, with a legend of names", async () => {
+    let before = await picture(page);
+    for (const [name, value] of [
+      ["light", true],
+      ["door", "90"],
+      ["levels", true],
+    ] as const) {
+      await set(page, name, value);
+      const after = await picture(page);
+      expect(difference(before, after), name).toBeGreaterThan(0.02);
+      before = after;
+    }
+    expect((await text(page, "[data-round-legend]")).split("\n")).toEqual(["1 rim", "2 wall", "3 well"]);
   });
 });

@@ -9,7 +9,8 @@ import { madeKit } from "../../../core/kit/made-kit.ts";
 /** Forty leaves are 100 wide: each column is 2.5. */
 function drawn(ticked: readonly number[], at: number, direction: "ltr" | "rtl" = "ltr") {
   const progress = tickUntimed(begin(leafNumber(at)), ticked.map(leafNumber));
-  const svg = frontNow(madePlan(madeKit({ book: { direction } })), progress);
+  const plan = madePlan(madeKit({ book: { direction } }));
+  const svg = frontNow(plan.pattern, plan, progress);
   const root = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement!;
   const all = [...root.getElementsByTagName("rect")];
   const of = (name: string) =>
@@ -19,7 +20,7 @@ function drawn(ticked: readonly number[], at: number, direction: "ltr" | "rtl" =
   return { open: of("here-open"), now: of("here-now"), words: root.getAttribute("aria-label"), root };
 }
 
-describe("frontNow(plan, progress)", () => {
+describe("frontNow(front, plan, progress)", () => {
   it("pales what is not folded, and has a line at the leaf on the bench", () => {
     const { open, now } = drawn([1, 2, 3, 4, 11, 12], 5);
     expect(open).toEqual([

@@ -2,6 +2,7 @@ import { DOMParser } from "@xmldom/xmldom";
 import { describe, expect, it } from "vitest";
 import type { BenchPlan } from "../../../../src/core/bench/bench-plan.ts";
 import { leafNumber } from "../../../../src/core/book/leaf-number.ts";
+import type { Pattern } from "../../../../src/core/pattern/pattern.ts";
 import { leafEdge } from "../../../../src/output/drawing/bench/leaf-edge.ts";
 import { leafCard } from "../../../../src/output/views/leaf-card.ts";
 import { fixturePlan } from "../../../core/bench/fixture-plan.ts";
@@ -16,7 +17,7 @@ interface Box {
 }
 
 /** The drawing's shapes by class, with their numbers. */
-function draw(plan: BenchPlan, leaf: number, step = 0.5) {
+function draw(plan: BenchPlan<Pattern>, leaf: number, step = 0.5) {
   const units = plan.kit.units;
   const svg = leafEdge(leafCard(plan, leafNumber(leaf), { units, step }), plan.pattern, units, ROOM);
   const root = new DOMParser().parseFromString(svg, "image/svg+xml").documentElement!;
@@ -60,12 +61,12 @@ function draw(plan: BenchPlan, leaf: number, step = 0.5) {
 const DRAWN = 0.1;
 
 /** Pixels for a millimetre, and where the head is: from the drawn body. */
-function measure(plan: BenchPlan, body: readonly number[]) {
+function measure(plan: BenchPlan<Pattern>, body: readonly number[]) {
   const [edge, head, , tail] = body as [number, number, number, number];
   return { edge, head, scale: (tail - head) / plan.pattern.book.leafHeight };
 }
 
-function busiest(plan: BenchPlan): number {
+function busiest(plan: BenchPlan<Pattern>): number {
   return plan.pattern.leaves.reduce((a, b) => (b.cuts.length > a.cuts.length ? b : a)).leaf;
 }
 
