@@ -1,8 +1,6 @@
-import { makeabilityOf } from "../core/makeability/makeability.ts";
 import { toDegrees } from "../core/units/angle.ts";
 import { readKit } from "../input/kit/read-kit.ts";
 import type { KitViewBase } from "../output/views/kit-view.ts";
-import { makeabilityLines } from "../words/findings/makeability.ts";
 import { formatByHand, formatSize } from "../words/lengths.ts";
 import * as say from "../words/messages.ts";
 import { fixed } from "../words/numbers.ts";
@@ -13,6 +11,7 @@ import { tellReports } from "./library/class-report.ts";
 import { speakFirst } from "./library/first-words.ts";
 import type { KitEntry } from "./library/kit-entry.ts";
 import type { Library } from "./library/library.ts";
+import { makeableLines } from "./library/makeable-lines.ts";
 import { readSite } from "./read-site.ts";
 import { chooseSite } from "./site/choose-site.ts";
 import { optionNames } from "./site/site-choices.ts";
@@ -58,7 +57,7 @@ interface KitLines {
 function linesOf({ slug, key }: KitEntry, { store, view }: Library): KitLines {
   return store.value(keyOf("check", codeKey(import.meta.filename), key), () => {
     const one = view(slug);
-    return { line: kitLine(one), makeable: one.way === "cut" ? makeabilityLines(makeabilityOf(one), one.kit) : [] };
+    return { line: kitLine(one), makeable: makeableLines(one) };
   });
 }
 

@@ -1,6 +1,6 @@
 import { ASKED, type Asked } from "../core/finder/book-figures.ts";
 import type { Known, Verdicts } from "../core/finder/kit-list.ts";
-import { FITS, LIGHTS, type QueryRead, SORTS, type Wish } from "../core/finder/query.ts";
+import { FITS, KNIVES, LIGHTS, type QueryRead, SORTS, type Wish } from "../core/finder/query.ts";
 import { BOUNDS } from "../core/kit/bounds.ts";
 import type { Refit } from "../core/refit/refit.ts";
 import { ignoredText, leftOutText } from "./fields.ts";
@@ -57,6 +57,7 @@ const WISH_NAMES: Readonly<Record<Wish, () => string>> = {
   hours: say.finderHours,
   levels: say.finderLevels,
   light: say.finderLight,
+  knife: say.finderKnife,
   fit: say.finderFit,
   sort: say.finderOrder,
 };
@@ -69,6 +70,8 @@ function allowedFor(wish: Wish): string {
       return say.fitAllowedCount(BOUNDS.levels);
     case "light":
       return LIGHTS.join(", ");
+    case "knife":
+      return KNIVES.join(", ");
     case "fit":
       return FITS.join(", ");
     case "sort":

@@ -424,6 +424,8 @@ export const cataloguePast = (): string => say("catalogue-past");
 export const catalogueLevels = (args: { readonly count: number }): string => say("catalogue-levels", args);
 /** {count} leaf|{count} leaves */
 export const catalogueLeaves = (args: { readonly count: number }): string => say("catalogue-leaves", args);
+/** without a knife — On the card of a kit whose leaves are folded by their corners. */
+export const catalogueKnifeFree = (): string => say("catalogue-knife-free");
 /** about {hours} */
 export const catalogueHours = (args: { readonly hours: Word }): string => say("catalogue-hours", args);
 /** {date} · {place} — A class's day and place. */
@@ -1206,7 +1208,7 @@ export const deskKitLoading = (): string => say("desk-kit-loading");
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
 /** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */
 export const deskKitCornerTitle = (): string => say("desk-kit-corner-title");
-/** Only kits that are cut can be laid out here; change this one in its file. */
+/** Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file. */
 export const deskKitCornerLede = (): string => say("desk-kit-corner-lede");
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
@@ -2740,6 +2742,18 @@ export const finderLightAny = (): string => say("finder-light-any");
 export const finderLightWith = (): string => say("finder-light-with");
 /** without a light */
 export const finderLightWithout = (): string => say("finder-light-without");
+/** Knife */
+export const finderKnife = (): string => say("finder-knife");
+/** with or without a knife */
+export const finderKnifeAny = (): string => say("finder-knife-any");
+/** can be folded without a knife */
+export const finderKnifeWithout = (): string => say("finder-knife-without");
+/** made without a knife */
+export const finderKnifeMade = (): string => say("finder-knife-made");
+/** Without a knife, leaves are folded by their corners; light and window are left out. */
+export const finderKnifeHelp = (): string => say("finder-knife-help");
+/** Folded without a knife: about {hours}. — On a card while no book is stated. $hours: a text. */
+export const finderFolded = (args: { readonly hours: Word }): string => say("finder-folded", args);
 /** Fit */
 export const finderFit = (): string => say("finder-fit");
 /** all kits */
@@ -3834,6 +3848,30 @@ export const termSingleFolds = (): string => say("term-single-folds");
 export const termSingleFoldsForms = (): string => say("term-single-folds-forms");
 /** Each strip is folded once, from flat, at its own level’s line. */
 export const termSingleFoldsMeaning = (): string => say("term-single-folds-meaning");
+/** crease */
+export const termCrease = (): string => say("term-crease");
+/** crease|creases */
+export const termCreaseForms = (): string => say("term-crease-forms");
+/** Where a corner of a leaf is folded over: a straight line from a mark on the fore-edge to the head or tail edge. */
+export const termCreaseMeaning = (): string => say("term-crease-meaning");
+/** corner gauge */
+export const termCornerGauge = (): string => say("term-corner-gauge");
+/** corner gauge|corner gauges */
+export const termCornerGaugeForms = (): string => say("term-corner-gauge-forms");
+/** A card with a slanted side at 45°, over which the corners of leaves are folded where nothing is cut. */
+export const termCornerGaugeMeaning = (): string => say("term-corner-gauge-meaning");
+/** folding card */
+export const termFoldingCard = (): string => say("term-folding-card");
+/** folding card|folding cards */
+export const termFoldingCardForms = (): string => say("term-folding-card-forms");
+/** A strip of card over which whole leaves are folded in a kit without a knife. */
+export const termFoldingCardMeaning = (): string => say("term-folding-card-meaning");
+/** taking turns */
+export const termTurns = (): string => say("term-turns");
+/** takes turns|take turns */
+export const termTurnsForms = (): string => say("term-turns-forms");
+/** Where a leaf meets the picture more than once, it shows one piece of it, and its neighbours show the others. */
+export const termTurnsMeaning = (): string => say("term-turns-meaning");
 /** merged */
 export const termMerged = (): string => say("term-merged");
 /** merged */

@@ -13,6 +13,8 @@ catalogue-leaves = { $count ->
     [one] { $count } leaf
    *[other] { $count } leaves
 }
+# On the card of a kit whose leaves are folded by their corners.
+catalogue-knife-free = without a knife
 catalogue-hours = about { $hours }
 # A class's day and place.
 catalogue-class = { $date } · { $place }

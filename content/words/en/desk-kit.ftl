@@ -42,7 +42,7 @@ desk-kit-no-kit = There is no kit of this name.
 
 # A kit that is made without a knife: nothing of it is laid out.
 desk-kit-corner-title = This kit is folded by corners
-desk-kit-corner-lede = Only kits that are cut can be laid out here; change this one in its file.
+desk-kit-corner-lede = Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file.
 
 ## The sheet
 

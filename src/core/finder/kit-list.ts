@@ -9,6 +9,9 @@ export interface KitEntry {
   readonly minutes: number;
   readonly levels: number;
   readonly light: boolean;
+  /** Whether it is made for folding without a knife, and how long that takes; undefined where it cannot be made so. */
+  readonly madeToFold?: boolean;
+  readonly folded?: number | undefined;
 }
 
 /** What is known of a kit in a book; one that could not be worked out is not known. */
@@ -67,9 +70,10 @@ export function sortOf(query: Query): NonNullable<Query["sort"]> {
 }
 
 /** Minutes of work in the reader's book where it is known, to the quarter hour that the card shows. */
-export function minutesOf(kit: KitEntry, verdicts: Verdicts): number {
+export function minutesOf(kit: KitEntry, verdicts: Verdicts, knife?: Query["knife"]): number {
   const verdict = verdicts.get(kit.slug);
-  const minutes = verdict && "minutes" in verdict ? verdict.minutes : kit.minutes;
+  const own = (knife && kit.folded) ?? kit.minutes;
+  const minutes = verdict && "minutes" in verdict ? verdict.minutes : own;
   return Math.max(1, Math.round(minutes / 15)) * 15;
 }
 
@@ -77,15 +81,25 @@ function isAskedFor(kit: KitEntry, verdicts: Verdicts, query: Query): boolean {
   const kind = verdicts.get(kit.slug)?.kind;
   const fits =
     query.fit === undefined || kind === undefined || kind === "fits" || kind === "check" || kind === query.fit;
-  return fits && isWished(kit, query) && (query.hours === undefined || minutesOf(kit, verdicts) <= query.hours * 60);
+  return (
+    fits &&
+    isWished(kit, query) &&
+    (query.hours === undefined || minutesOf(kit, verdicts, query.knife) <= query.hours * 60)
+  );
 }
 
 /** Whether a kit is what a query wishes for, whatever the book. */
 function isWished(kit: KitEntry, query: Query): boolean {
   return (
     (query.levels === undefined || kit.levels === query.levels) &&
-    (query.light === undefined || kit.light === (query.light === "with"))
+    (query.light === undefined || (kit.light && query.knife === undefined) === (query.light === "with")) &&
+    isFolded(kit, query.knife)
   );
+}
+
+function isFolded({ madeToFold = false, folded }: KitEntry, knife: Query["knife"]): boolean {
+  if (knife === undefined) return true;
+  return knife === "made" ? madeToFold : folded !== undefined;
 }
 
 type Compare = (a: KitEntry, b: KitEntry) => number;
@@ -93,13 +107,14 @@ type Compare = (a: KitEntry, b: KitEntry) => number;
 function comparers({
   verdicts,
   near,
-}: Pick<Sought<KitEntry>, "verdicts" | "near">): Record<NonNullable<Query["sort"]>, Compare> {
+  query,
+}: Pick<Sought<KitEntry>, "verdicts" | "near" | "query">): Record<NonNullable<Query["sort"]>, Compare> {
   const rank = ({ slug }: KitEntry): number => FIT_ORDER[verdicts.get(slug)?.kind ?? "waiting"];
   const flaws = ({ slug }: KitEntry): number => flawsOf(verdicts.get(slug));
   const far = ({ slug }: KitEntry): number => near.get(slug)?.farness ?? 0;
   return {
     title: () => 0,
-    hours: (a, b) => minutesOf(a, verdicts) - minutesOf(b, verdicts),
+    hours: (a, b) => minutesOf(a, verdicts, query.knife) - minutesOf(b, verdicts, query.knife),
     fit: (a, b) => rank(a) - rank(b) || flaws(a) - flaws(b) || far(a) - far(b),
   };
 }

@@ -5,6 +5,8 @@ import { readNumber } from "../units/written-number.ts";
 import { bookFigures } from "./book-figures.ts";
 
 export const LIGHTS = ["with", "without"] as const;
+/** Kits made for folding alone, or all that can be folded so. */
+export const KNIVES = ["without", "made"] as const;
 export const FITS = ["change", "own"] as const;
 export const SORTS = ["title", "hours", "fit"] as const;
 
@@ -17,6 +19,8 @@ export interface Query {
   /** Exactly so many levels. */
   readonly levels: number | undefined;
   readonly light: (typeof LIGHTS)[number] | undefined;
+  /** Kits that can be made without a knife, or only those that are made for it. */
+  readonly knife: (typeof KNIVES)[number] | undefined;
   /** Kits that fit as they are, or also those that fit with a change. */
   readonly fit: (typeof FITS)[number] | undefined;
   /** Undefined: by fit where a book is stated, otherwise by title. */
@@ -24,7 +28,7 @@ export interface Query {
 }
 
 /** What a reader may wish of a kit besides that it fits, in the order in which an address has it. */
-export const WISHES = ["hours", "levels", "light", "fit", "sort"] as const satisfies readonly (keyof Query)[];
+export const WISHES = ["hours", "levels", "light", "knife", "fit", "sort"] as const satisfies readonly (keyof Query)[];
 
 export type Wish = (typeof WISHES)[number];
 
@@ -33,6 +37,7 @@ export const NO_QUERY: Query = {
   hours: undefined,
   levels: undefined,
   light: undefined,
+  knife: undefined,
   fit: undefined,
   sort: undefined,
 };
@@ -63,6 +68,7 @@ export function fromQueryAddress(address: AddressParameters): QueryRead {
     hours: readHours(given("hours") ?? ""),
     levels: readLevels(given("levels") ?? ""),
     light: choice(LIGHTS, given("light")),
+    knife: choice(KNIVES, given("knife")),
     fit: choice(FITS, given("fit")),
     sort: choice(SORTS, given("sort")),
   };
@@ -71,6 +77,11 @@ export function fromQueryAddress(address: AddressParameters): QueryRead {
     return text === undefined || wishes[wish] !== undefined ? [] : [{ wish, given: text }];
   });
   return { query: { book: bookFigures(refit), ...wishes }, ignored, noWishes };
+}
+
+/** What kits are made with for a query: the reader's book, and without a knife where that is wished. */
+export function soughtRefit({ book, knife }: Query): Refit {
+  return knife === undefined ? book : { ...book, foldStyle: "corner" };
 }
 
 /** Hours as written, with a point or a comma; undefined where it is no number of hours from a quarter to 999. */

@@ -26,10 +26,39 @@ export interface RoundData {
     readonly stretch: number;
     readonly restingOpening: number;
   };
-  readonly leaves: readonly { readonly leaf: number; readonly spans: readonly RoundSpan[] }[];
+  readonly leaves: readonly RoundLeaf[];
   readonly light?: RoundLight;
   readonly insert?: RoundInsert;
   readonly lostLeaves: readonly number[];
+}
+
+export interface RoundLeaf {
+  readonly leaf: number;
+  readonly spans: readonly RoundSpan[];
+  /** Where its corners are folded; then it has no spans. */
+  readonly corners?: RoundCorners;
+}
+
+/** Marks of the upper and the lower crease, mm from the head, and how deep each ends at its edge, mm from the fore-edge; 0 where there is none. */
+export type RoundCorners = readonly [from: number, to: number, head: number, tail: number];
+
+/** A published pattern as the view reads it, whichever way its leaves are made. */
+export interface PublishedRound extends Omit<RoundData, "leaves" | "levels"> {
+  readonly levels: readonly (RoundLevel & { readonly background?: boolean })[];
+  /** There where corners are folded. */
+  readonly corner?: object;
+  readonly leaves: readonly PublishedLeaf[];
+}
+
+interface PublishedLeaf extends RoundLeaf {
+  readonly straight?: number;
+  readonly creases?: readonly PublishedCrease[];
+}
+
+interface PublishedCrease {
+  readonly corner: "head" | "tail";
+  readonly from: { readonly at: number };
+  readonly to: { readonly depth: number };
 }
 
 export interface RoundLevel {
@@ -80,8 +109,8 @@ const SHOWN_PARTS: readonly PartKind[] = ["base-frame", "glazing", "door", "larg
 const ROUGH = 0.03;
 
 /** Takes from a published pattern what the view needs. */
-export function roundData(published: RoundData): RoundData {
-  const { kit, title, book, levels, fit, leaves, light, insert, lostLeaves } = published;
+export function roundData(published: PublishedRound): RoundData {
+  const { kit, title, book, fit, light, insert, lostLeaves } = published;
   return {
     kit,
     title,
@@ -94,7 +123,7 @@ export function roundData(published: RoundData): RoundData {
       square: book.square,
       boardThickness: book.boardThickness,
     },
-    levels: levels.map(({ name, depth }) => ({ name, depth })),
+    levels: published.corner ? foldedLevels(published) : published.levels.map(levelOf),
     fit: {
       firstLeaf: fit.firstLeaf,
       lastLeaf: fit.lastLeaf,
@@ -104,14 +133,38 @@ export function roundData(published: RoundData): RoundData {
       stretch: fit.stretch,
       restingOpening: fit.restingOpening,
     },
-    leaves: leaves.map(({ leaf, spans }) => ({
-      leaf,
-      spans: spans.map(({ from, to, level }) => ({ from, to, level })),
-    })),
+    leaves: published.leaves.map((leaf) => (published.corner ? foldedLeaf(leaf, book.leafHeight) : cutLeaf(leaf))),
     ...(light ? { light: lightOf(light) } : {}),
     ...(insert ? { insert: insertOf(insert) } : {}),
     lostLeaves: [...lostLeaves],
   };
+}
+
+function levelOf({ name, depth }: RoundLevel): RoundLevel {
+  return { name, depth };
+}
+
+function cutLeaf({ leaf, spans }: PublishedLeaf): RoundLeaf {
+  return { leaf, spans: spans.map(({ from, to, level }) => ({ from, to, level })) };
+}
+
+/** Where corners are folded, the picture is at the fore-edge; all else is the background, as deep as leaves are folded straight. */
+function foldedLevels({ levels, leaves }: PublishedRound): RoundLevel[] {
+  const background = levels.find((level) => level.background) ?? levels.at(-1)!;
+  const straight = leaves.find((leaf) => leaf.straight !== undefined)?.straight;
+  return [
+    { name: levels[0]!.name, depth: 0 },
+    { name: background.name, depth: straight ?? background.depth },
+  ];
+}
+
+function foldedLeaf({ leaf, straight, creases = [] }: PublishedLeaf, leafHeight: number): RoundLeaf {
+  if (straight !== undefined) return { leaf, spans: [{ from: 0, to: leafHeight, level: 2 }] };
+  const of = (corner: PublishedCrease["corner"]): PublishedCrease | undefined =>
+    creases.find((crease) => crease.corner === corner);
+  const [head, tail] = [of("head"), of("tail")];
+  const marks = [head?.from.at ?? 0, tail?.from.at ?? leafHeight] as const;
+  return { leaf, spans: [], corners: [...marks, head?.to.depth ?? 0, tail?.to.depth ?? 0] };
 }
 
 function lightOf({ diameter, height, floor, centre, notches }: RoundLight): RoundLight {

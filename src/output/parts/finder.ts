@@ -1,5 +1,5 @@
 import { ASKED, type Asked } from "../../core/finder/book-figures.ts";
-import { FITS, LIGHTS, SORTS } from "../../core/finder/query.ts";
+import { FITS, KNIVES, LIGHTS, SORTS } from "../../core/finder/query.ts";
 import { BOUNDS } from "../../core/kit/bounds.ts";
 import type { Field } from "../../core/refit/field.ts";
 import { bookFields } from "../../core/refit/fields.ts";
@@ -85,6 +85,13 @@ ${wish(
   LIGHTS.map((light) => [light, lightWords(light)]),
 )}
 ${wish(
+  "knife",
+  say.finderKnife(),
+  say.finderKnifeAny(),
+  KNIVES.map((knife) => [knife, knifeWords(knife)]),
+  say.finderKnifeHelp(),
+)}
+${wish(
   "fit",
   say.finderFit(),
   say.finderFitAny(),
@@ -113,6 +120,10 @@ function wish(
 
 function lightWords(light: (typeof LIGHTS)[number]): string {
   return light === "with" ? say.finderLightWith() : say.finderLightWithout();
+}
+
+function knifeWords(knife: (typeof KNIVES)[number]): string {
+  return knife === "without" ? say.finderKnifeWithout() : say.finderKnifeMade();
 }
 
 function fitWords(fit: (typeof FITS)[number]): string {

@@ -16,7 +16,7 @@ export function heroPart(view: AnyKitView, { current }: Edition, kept?: Markup):
 <div class="hero-picture">
 <img class="day" src="front.svg" alt="${say.kitFrontAlt({ title: kit.title })}">
 ${moods(view)}
-${view.way === "cut" && html`<div id="round" class="round" data-round>${roundPart(view)}</div>`}
+<div id="round" class="round" data-round>${roundPart(view)}</div>
 </div>
 <div class="hero-text">
 <h1 dir="auto">${kit.title}</h1>

@@ -73,9 +73,13 @@ const CHAPTERS: readonly {
   { id: "window", name: "window", heading: say.kitWindow },
 ];
 
-function contents({ pattern }: AnyKitView, { versions }: Edition): Html {
+function contents({ pattern, way }: AnyKitView, { versions }: Edition): Html {
   const { pocket, window } = closingOf(pattern);
-  const there = CHAPTERS.filter(({ name }) => name !== "window" || pocket || window);
+  const isEmpty: Partial<Readonly<Record<Chapter, boolean>>> = {
+    tacks: way === "corner",
+    window: !pocket && !window,
+  };
+  const there = CHAPTERS.filter(({ name }) => !isEmpty[name]);
   const sections = [
     ["book", say.kitBook()],
     ...there.map(({ id, heading, short = heading }) => [id, short()]),

@@ -1,6 +1,6 @@
 import { type Near, type Sought, wantsAsked } from "../../core/finder/kit-list.ts";
 import type { Prospect } from "../../core/finder/prospect.ts";
-import type { Query } from "../../core/finder/query.ts";
+import { type Query, soughtRefit } from "../../core/finder/query.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { loadKitOf } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -49,7 +49,7 @@ export class FinderAnswers {
   /** Works out what is not known yet, one kit after another so that the page stays alive; false when the answer is not wanted any more. */
   async ask(asking: Asking): Promise<boolean> {
     const { query, units, working, isOver } = asking;
-    const asked = JSON.stringify([query.book, units]);
+    const asked = JSON.stringify([soughtRefit(query), units]);
     if (asked !== this.#asked) this.#begin(asked);
     if (Object.keys(query.book).length === 0) return true;
     if (this.#near.size === 0 || this.#inQuestion(query).length > 0) working();
@@ -80,7 +80,7 @@ export class FinderAnswers {
       if (!outline) continue;
       await pause();
       if (isOver()) return;
-      const prospect: Prospect = prospectOf({ ...outline, units }, query.book);
+      const prospect: Prospect = prospectOf({ ...outline, units }, soughtRefit(query));
       near.set(slug, { lies: prospect.kind === "lies", farness: farnessOf(outline, query.book) });
       const telling = { units, levels: outline.levels.map(([name]) => ({ name })) };
       if (prospect.kind === "no") this.#verdicts.set(slug, { ...prospect, telling });
@@ -96,13 +96,13 @@ export class FinderAnswers {
 }
 
 /** Judges a kit for a book. A kit that cannot be judged does not keep the others from being judged. */
-async function verdictOf(judging: Judge | undefined, card: Card, { book }: Query, units: UnitSystem): Promise<Judged> {
+async function verdictOf(judging: Judge | undefined, card: Card, query: Query, units: UnitSystem): Promise<Judged> {
   const unknown = { kind: "unknown", telling: { units, levels: [] } } as const;
   if (!judging) return { ...unknown, cause: "not-loaded" };
   try {
     const { kit } = await loadKitOf(card.slug, card.site);
     await pause();
-    return { ...judging.judge({ ...kit, units }, book), telling: { units, levels: kit.levels } };
+    return { ...judging.judge({ ...kit, units }, soughtRefit(query)), telling: { units, levels: kit.levels } };
   } catch (error) {
     if (error instanceof LoadError) return { ...unknown, cause: "not-loaded" };
     reportError(error);

@@ -1,4 +1,5 @@
 import { type KitEntry, type Known, minutesOf } from "../../core/finder/kit-list.ts";
+import { type Query, soughtRefit } from "../../core/finder/query.ts";
 import { toAddress } from "../../core/refit/address.ts";
 import type { Offer } from "../../core/refit/offer.ts";
 import type { Refit } from "../../core/refit/refit.ts";
@@ -30,6 +31,8 @@ export function readCards(list: Element): Card[] {
     minutes: Number(element.dataset.minutes),
     levels: Number(element.dataset.levels),
     light: element.dataset.light === "with",
+    madeToFold: element.dataset.knife === "made",
+    folded: element.dataset.folded === undefined ? undefined : Number(element.dataset.folded),
   }));
 }
 
@@ -43,18 +46,27 @@ export function arrangeCards(list: Element, all: readonly Card[], shown: readonl
 }
 
 /** Writes a verdict (`soFar`: from figures that are not all stated) on its card and lets its links carry the book, with the first change where one is needed. */
-export function writeCard(card: Card, book: Refit, verdicts: ReadonlyMap<string, Judged>, soFar: boolean): void {
+export function writeCard(card: Card, query: Query, verdicts: ReadonlyMap<string, Judged>, soFar: boolean): void {
   const verdict = verdicts.get(card.slug);
-  const carried = verdict?.kind === "change" ? verdict.offers[0]!.refit : book;
+  const carried = verdict?.kind === "change" ? verdict.offers[0]!.refit : soughtRefit(query);
   card.element.querySelector(".verdict")?.remove();
   for (const link of card.element.querySelectorAll<HTMLAnchorElement>("a[href]")) {
     link.dataset.to ??= link.getAttribute("href")!;
     link.href = withBook(link.dataset.to, carried);
   }
-  if (!verdict) return;
   const text = card.element.querySelector<HTMLElement>(".card-text");
+  const minutes = minutesOf(card, verdicts, query.knife);
   const to = text?.querySelector<HTMLAnchorElement>("h3 a")?.dataset.to ?? "";
-  text?.querySelector("h3 ~ p")?.after(verdictElement(verdict, minutesOf(card, verdicts), to, soFar));
+  const told = verdict ? verdictElement(verdict, minutes, to, soFar) : query.knife && foldedElement(minutes);
+  if (told) text?.querySelector("h3 ~ p")?.after(told);
+}
+
+/** How long a kit takes without a knife, where no book is stated. */
+function foldedElement(minutes: number): HTMLElement {
+  const box = document.createElement("div");
+  box.className = "verdict";
+  box.textContent = say.finderFolded({ hours: hoursText(minutes) });
+  return box;
 }
 
 function verdictElement(verdict: Judged, minutes: number, to: string, soFar: boolean): HTMLElement {

@@ -1,6 +1,6 @@
 import { writePlates } from "../../core/book/plates.ts";
 import { ASKED, type Asked, restateBook } from "../../core/finder/book-figures.ts";
-import { NO_QUERY, type Query, readHours } from "../../core/finder/query.ts";
+import { NO_QUERY, type Query, readHours, WISHES } from "../../core/finder/query.ts";
 import type { Field } from "../../core/refit/field.ts";
 import { bookFields } from "../../core/refit/fields.ts";
 import { readField } from "../../core/refit/read-field.ts";
@@ -22,6 +22,7 @@ export function readForm(form: HTMLFormElement, before: Query): Query {
     hours: readWish(control(form, "hours")),
     levels: Number(control(form, "levels").value) || undefined,
     light: chosen(form, "light") as Query["light"],
+    knife: chosen(form, "knife") as Query["knife"],
     fit: chosen(form, "fit") as Query["fit"],
     sort: chosen(form, "sort") as Query["sort"],
   };
@@ -30,8 +31,7 @@ export function readForm(form: HTMLFormElement, before: Query): Query {
 /** Writes a query into the form. */
 export function writeForm(form: HTMLFormElement, query: Query): void {
   writeBook(form, query.book);
-  for (const name of ["hours", "levels", "light", "fit", "sort"] as const)
-    control(form, name).value = String(query[name] ?? "");
+  for (const name of WISHES) control(form, name).value = String(query[name] ?? "");
   markControl(control(form, "hours"), undefined);
 }
 

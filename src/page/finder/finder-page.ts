@@ -167,7 +167,7 @@ class FinderPage {
     const shown = listKits({ kits: this.#cards, verdicts, near, query: this.#query }, language());
     const missing = missingFigures(this.#query.book);
     const wrong = hasWrongField(this.#form);
-    for (const card of this.#cards) writeCard(card, this.#query.book, verdicts, wrong || missing !== "");
+    for (const card of this.#cards) writeCard(card, this.#query, verdicts, wrong || missing !== "");
     arrangeCards(this.#list, this.#cards, shown);
     const empty = document.querySelector<HTMLElement>("[data-finder-empty]");
     if (empty) empty.hidden = shown.length > 0;

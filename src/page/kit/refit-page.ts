@@ -262,15 +262,13 @@ class RefitPage {
     this.#ahead = false;
     const kit = refitKit(data.kit, refit);
     const byCorners = !isCutKit(kit);
-    // There is no view from all sides and no page to work along where corners are folded.
+    // There is no page to work along where corners are folded.
     document.querySelector("main")?.classList.toggle("by-corners", byCorners);
-    if (!byCorners)
-      showOwnBook(() => {
-        const result = viewOf(data, kit, fetchedStep);
-        if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
-        if (result.view.way !== "cut") throw new Error("a kit that is cut was folded by corners");
-        return result.view;
-      });
+    showOwnBook(() => {
+      const result = viewOf(data, kit, fetchedStep);
+      if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
+      return result.view;
+    });
     carryBook(toAddress({ ...refit, ...(this.#units && { units: this.#units }) }));
   }
 

@@ -11,13 +11,14 @@ export function boardMesh(data: RoundData, fan: Fan): Float32Array {
 }
 
 /**
- * The dark inside of the book, a solid behind all cuts and flaps: where leaves are seen on edge it closes the hairs between them.
+ * The dark inside of the book, a solid behind all cuts, flaps and folded corners: where leaves are seen on edge it closes the hairs between them.
  */
 export function coreMesh(data: RoundData, fan: Fan): Float32Array {
   const { leaves, leafWidth, leafHeight } = data.book;
   const deepest = Math.max(...data.levels.map((level) => 2 * level.depth));
   const notched = Math.max(0, ...(data.light?.notches ?? []).map((notch) => notch.depth));
-  const radius = Math.max(1, leafWidth - Math.max(deepest, notched) - 1);
+  const folded = Math.max(0, ...data.leaves.flatMap(({ corners }) => corners?.slice(2) ?? []));
+  const radius = Math.max(1, leafWidth - Math.max(deepest, notched, folded) - 1);
   const along = Array.from({ length: PIECES + 1 }, (_, i) => (leaves - 1) * (i / PIECES));
   const section = [
     ...along.map((leaf) => placeIn(fan, leaf, radius)),

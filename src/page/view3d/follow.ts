@@ -1,9 +1,9 @@
 import { once } from "../../core/lazily.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 import { BOOK_CHANGED, shared } from "./shared.ts";
 
 /** Hands the reader's own book to the view: an open one shows it at once, a closed one works it out when it is opened. */
-export function showOwnBook(work: () => KitView): void {
+export function showOwnBook(work: () => AnyKitView): void {
   const view = once(work);
   shared().data = {
     get own() {

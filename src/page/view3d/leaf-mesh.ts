@@ -1,6 +1,7 @@
 import { type Fan, leafAngle, leafRoot } from "../../core/fan/fan.ts";
 import type { RoundData, RoundSpan } from "../../output/data/round-data.ts";
-import { type Corner, type Piece, type Profile, profileOf } from "./leaf-profile.ts";
+import { cornerStretches, type Stretch } from "./corner-stretches.ts";
+import { type Corner, type Profile, profileOf } from "./leaf-profile.ts";
 
 /** All leaves as one mesh that does not depend on the opening: where each vertex sits in the book, and how it faces. */
 export interface LeafMesh {
@@ -20,20 +21,15 @@ export interface LeafMesh {
   readonly index: Uint32Array;
 }
 
-/** A stretch of one leaf between two heights with the same section. */
-interface Stretch extends Piece {
-  readonly from: number;
-  readonly to: number;
-  readonly level: number;
-}
-
 /** Lays all leaves out as solids: a stretch for each span, parted where a notch begins or ends. Cuts are the gaps between them. */
 export function leafMesh(data: RoundData): LeafMesh {
   const maker = new Maker(data.book.direction === "rtl");
-  const folded = new Map(data.leaves.map(({ leaf, spans }) => [leaf - 1, spans]));
+  const folded = new Map(data.leaves.map((one) => [one.leaf - 1, one]));
   for (let leaf = 0; leaf < data.book.leaves; leaf += 1) {
     if (data.lostLeaves.includes(leaf + 1)) continue;
-    for (const stretch of stretchesOf(data, leaf, folded.get(leaf) ?? [])) maker.addStretch(leaf, stretch);
+    const { corners, spans = [] } = folded.get(leaf) ?? {};
+    const stretches = corners ? cornerStretches(corners, data.book) : stretchesOf(data, leaf, spans);
+    for (const stretch of stretches) maker.addStretch(leaf, stretch);
   }
   return maker.finish();
 }
@@ -76,7 +72,8 @@ function stretchesOf(data: RoundData, leaf: number, spans: readonly RoundSpan[])
       const upper = heights[i]!;
       const cut = notches.filter((notch) => notch.from < lower && notch.to > upper).map((notch) => notch.depth);
       const end = Math.min(tip, leafWidth - Math.max(0, ...cut));
-      return { from: upper, to: lower, level, tip, end, flapEnd: level === 0 ? undefined : leafWidth - 2 * depth };
+      const piece = { tip, end, flapEnd: level === 0 ? undefined : leafWidth - 2 * depth };
+      return { from: upper, to: lower, level, upper: piece, lower: piece };
     });
   });
 }
@@ -96,10 +93,10 @@ class Maker {
   }
 
   addStretch(leaf: number, stretch: Stretch): void {
-    const profile = profileOf(stretch);
-    this.#wall(leaf, stretch, [...profile.before, ...profile.after]);
-    this.#end(leaf, stretch, profile, stretch.from, 1);
-    this.#end(leaf, stretch, profile, stretch.to, -1);
+    const [upper, lower] = [profileOf(stretch.upper), profileOf(stretch.lower)];
+    this.#wall(leaf, stretch, [...upper.before, ...upper.after], [...lower.before, ...lower.after]);
+    this.#end(leaf, stretch, upper, stretch.from, 1);
+    this.#end(leaf, stretch, lower, stretch.to, -1);
   }
 
   finish(): LeafMesh {
@@ -114,14 +111,17 @@ class Maker {
     };
   }
 
-  /** The upright faces, round the section. */
-  #wall(leaf: number, { from, to, level }: Stretch, corners: readonly Corner[]): void {
+  /** The faces round the section; where a folded edge leans, it faces up or down as much as out. */
+  #wall(leaf: number, stretch: Stretch, upper: readonly Corner[], lower: readonly Corner[]): void {
+    const { from, to, level } = stretch;
+    const lean = (stretch.lower.tip - stretch.upper.tip) / (to - from);
     const first = this.#leaf.length;
-    for (const one of corners) {
-      this.#vertex(leaf, one, from, level, [one.side, 0, one.out], one.light);
-      this.#vertex(leaf, one, to, level, [one.side, 0, one.out], one.light);
+    for (const [i, one] of upper.entries()) {
+      const facing = [one.side, lean * one.out, one.out];
+      this.#vertex(leaf, one, from, level, facing, one.light);
+      this.#vertex(leaf, lower[i]!, to, level, facing, lower[i]!.light);
     }
-    for (let i = 0; i + 1 < corners.length; i += 1) {
+    for (let i = 0; i + 1 < upper.length; i += 1) {
       const a = first + 2 * i;
       this.#triangle(a, a + 1, a + 2);
       this.#triangle(a + 2, a + 1, a + 3);

@@ -49,7 +49,7 @@ export function profileOf({ end, tip, flapEnd }: Piece): Profile {
   const fore = corner(0, tip, 0, 1, 1);
   if (flapEnd === undefined) return { before, after: [fore, corner(HALF, nose, 0.85, 0.55, 0.86), ...inside] };
   const flap = [
-    corner(SHOULDER, nose, 0.8, 0.65, 0.93),
+    corner(SHOULDER, Math.max(nose, flapEnd), 0.8, 0.65, 0.93),
     corner(LIFT + 0.05, Math.max(dusk, flapEnd), 1, 0.2, 0.5),
     corner(LIFT, flapEnd, 1, 0.1, 0.3),
     corner(HALF, flapEnd, 1, 0.1, 0.2),

@@ -1,8 +1,8 @@
 import type { RoundData } from "../../output/data/round-data.ts";
-import type { KitView } from "../../output/views/kit-view.ts";
+import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 
 /** What the view is made from: a published pattern, or a book that the page has worked out. */
-export type RoundSource = RoundData | { readonly own: KitView };
+export type RoundSource = RoundData | { readonly own: AnyKitView };
 
 /** What the scripts of the view hand to each other: each is fetched on its own, and only when the reader asks. */
 export interface RoundShared {

@@ -160,3 +160,26 @@ describe("wantsAsked(sought, most)", () => {
     expect(asked(VERDICTS, {}, 9)).toEqual([]);
   });
 });
+
+describe("kits without a knife", () => {
+  // The herring is made for it, the moon with its light can be folded, too, in three hours; the maze cannot.
+  const herring = { ...kit("Herring", 2, 1, false), madeToFold: true, folded: 120 };
+  const moon = { ...kit("Moon", 9, 3, true), folded: 180 };
+  const maze = kit("Maze", 4, 2, false);
+  const names = (query: Partial<Query>) =>
+    listKits({ ...sought(NONE, query), kits: [maze, moon, herring] }, "en").map(({ title }) => title);
+
+  it("are those that can be folded, or only those made for it", () => {
+    expect(names({})).toEqual(["Herring", "Maze", "Moon"]);
+    expect(names({ knife: "without" })).toEqual(["Herring", "Moon"]);
+    expect(names({ knife: "made" })).toEqual(["Herring"]);
+  });
+
+  it("take the hours of folding, and have no light", () => {
+    expect(minutesOf(moon, NONE)).toBe(540);
+    expect(minutesOf(moon, NONE, "without")).toBe(180);
+    expect(names({ knife: "without", hours: 3 })).toEqual(["Herring", "Moon"]);
+    expect(names({ knife: "without", light: "with" })).toEqual([]);
+    expect(names({ knife: "without", light: "without" })).toEqual(["Herring", "Moon"]);
+  });
+});

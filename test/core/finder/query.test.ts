@@ -24,6 +24,7 @@ const queries: fc.Arbitrary<Query> = fc.record({
   hours: optional(fc.integer({ min: 1, max: 3996 }).map((quarters) => quarters / 4)),
   levels: optional(fc.integer({ min: 2, max: 9 })),
   light: optional(fc.constantFrom("with" as const, "without" as const)),
+  knife: optional(fc.constantFrom("without" as const, "made" as const)),
   fit: optional(fc.constantFrom("change" as const, "own" as const)),
   sort: optional(fc.constantFrom("title" as const, "hours" as const, "fit" as const)),
 });

@@ -6,10 +6,12 @@ import { KIT_PARTS, type KitPart } from "../../../src/output/parts/kit-parts.ts"
 import { raw } from "../../../src/output/parts/markup.ts";
 import { PACKET_PAGES, packetPart } from "../../../src/output/parts/packet.ts";
 import { tacksPart } from "../../../src/output/parts/tacks.ts";
+import { viewCorner } from "../../../src/output/views/corner-view.ts";
 import type { KitView } from "../../../src/output/views/kit-view.ts";
 import { withPacket } from "../../../src/output/views/packet-view.ts";
 import { renderPart } from "../../../src/page/kit/render.ts";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
+import { cornerKit, cornerPattern } from "../../oracle/corner/corner-kit.ts";
 import { fixtureView } from "../feeds/made-kits.ts";
 
 const PARTS = Object.keys(KIT_PARTS) as KitPart[];
@@ -24,6 +26,14 @@ function changed(view: KitView, fields: Partial<KitView>): KitView {
 }
 
 describe("kitPage(view, story)", () => {
+  it("leads to no tacks where corners are folded", () => {
+    const kit = cornerKit();
+    const folded = viewCorner({ kit, pattern: cornerPattern(kit), findings: [], pictureNotes: [] }, []);
+    const links = (page: string) => [...page.matchAll(/<nav class="contents".*?<\/nav>/gs)].join();
+    expect(links(String(kitPage(folded, raw(""))))).not.toContain("#tacks");
+    expect(links(String(kitPage(fixtureView("little-gull"), raw(""))))).toContain("#tacks");
+  });
+
   it.each(FIXTURE_KITS)("%s: holds every part as the page's script fills it again", (slug) => {
     const page = String(kitPage(fixtureView(slug), raw("<p>Story</p>")));
     for (const part of PARTS) {

@@ -3,10 +3,10 @@ import { optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
 import { lengthAt } from "./length-at.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown } from "./shown.ts";
 
 /** The figures of the kit's own book. */
-export function bookFields({ kit: { book } }: Shown): FigureField[] {
+export function bookFields({ kit: { book } }: AnyShown): FigureField[] {
   const length = (key: "leafHeight" | "leafWidth" | "blockThickness", label: string): FigureField => ({
     name: key,
     label,

@@ -12,7 +12,7 @@ import {
   shownField,
   steppedFigure,
 } from "./figure-field.ts";
-import type { Hands, Shown } from "./shown.ts";
+import type { AnyShown, Hands, Shown } from "./shown.ts";
 
 /** What stands beside the fields of a part: words and buttons, and what these change. */
 export interface Around {
@@ -25,17 +25,17 @@ export interface Around {
 }
 
 /** The fields of one part of the kit. They stay in place while only figures change, so that who types is not disturbed. */
-export class FieldsView {
+export class FieldsView<Of extends AnyShown = Shown> {
   readonly #place: HTMLElement;
-  readonly #of: FieldsOf;
-  readonly #aroundOf: (shown: Shown) => Around;
+  readonly #of: FieldsOf<Of>;
+  readonly #aroundOf: (shown: Of) => Around;
   readonly #hands: Hands;
   #around: Around = {};
   #fields: readonly FigureField[] = [];
-  #shown: Shown | undefined;
+  #shown: Of | undefined;
   #markup = "";
 
-  constructor(place: HTMLElement, of: FieldsOf, hands: Hands, around: (shown: Shown) => Around = () => ({})) {
+  constructor(place: HTMLElement, of: FieldsOf<Of>, hands: Hands, around: (shown: Of) => Around = () => ({})) {
     this.#place = place;
     this.#of = of;
     this.#aroundOf = around;
@@ -46,7 +46,7 @@ export class FieldsView {
     place.addEventListener("focusout", () => hands.rest());
   }
 
-  show(shown: Shown): void {
+  show(shown: Of): void {
     this.#shown = shown;
     this.#fields = this.#of(shown);
     this.#around = this.#aroundOf(shown);
@@ -63,7 +63,7 @@ export class FieldsView {
     this.#markup = markup;
   }
 
-  #write({ kit }: Shown, above: Markup, below: Markup): void {
+  #write({ kit }: Of, above: Markup, below: Markup): void {
     const focused = (document.activeElement as HTMLElement | null)?.dataset.field;
     this.#place.innerHTML = String(
       html`${above}${this.#fields.map((field) => deskField(shownField(field, kit.units)))}${below}`,
@@ -72,7 +72,7 @@ export class FieldsView {
     if (focused) this.#control(focused)?.focus();
   }
 
-  #fill({ kit }: Shown): void {
+  #fill({ kit }: Of): void {
     for (const field of this.#fields) {
       const control = this.#control(field.name)!;
       const value = isChosen(field) ? field.chosen : figureText(field, kit.units);

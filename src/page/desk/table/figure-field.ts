@@ -9,7 +9,7 @@ import type { FieldShown } from "../../../output/parts/desk/field.ts";
 import { faultText } from "../../../words/fields.ts";
 import { formatSize } from "../../../words/lengths.ts";
 import { COARSE } from "./handle.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown, Shown } from "./shown.ts";
 
 /** A figure of a kit that a field shows and changes. */
 export type FigureField = Named & (Figured | Chosen);
@@ -96,7 +96,7 @@ export function steppedFigure(
 }
 
 /** Fields of some part of the kit. */
-export type FieldsOf = (shown: Shown) => readonly FigureField[];
+export type FieldsOf<Of extends AnyShown = Shown> = (shown: Of) => readonly FigureField[];
 
 function outside(kind: "length" | "count" | "degrees", least: number, most: number) {
   return { kind: `${kind}-outside`, least, most } as const;

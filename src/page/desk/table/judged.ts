@@ -8,7 +8,7 @@ import { authorDoubt } from "../../../words/findings/doubts.ts";
 import { whyText } from "../../../words/findings/failure-why.ts";
 import { troubleText, wayTexts } from "../../../words/findings/makeability.ts";
 import { offerText } from "../../../words/findings/offers.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown, CornerShown, Shown } from "./shown.ts";
 import type { Judged, Way } from "./slip-view.ts";
 import { refitEdits, wayEdits } from "./way-edits.ts";
 
@@ -47,9 +47,19 @@ export function judgedFit(
   };
 }
 
+/** What it says of a kit whose corners are folded. */
+export function judgedCorner({ kit, pattern, findings }: CornerShown): Judged {
+  const graveFirst = findings.toSorted((one, other) => Number(isGrave(other)) - Number(isGrave(one)));
+  return {
+    verdict: outcomeOf(kit, { pattern, findings }, []),
+    findings: graveFirst.map((doubt) => authorDoubt(doubt, kit)),
+    ways: [],
+  };
+}
+
 /** What it says of a kit that cannot be made; `offers` undefined while they are sought. */
 export function judgedUnfit(
-  of: Pick<Shown, "kit" | "stated">,
+  of: Pick<AnyShown, "kit" | "stated">,
   failure: Failure,
   offers: readonly Offer[] | undefined,
 ): Judged {

@@ -1,5 +1,5 @@
 import { BOUNDS, openingBounds } from "../../../core/kit/bounds.ts";
-import { pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { type PatternLeafBase, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
 import { roundTo, tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
@@ -8,12 +8,12 @@ import { optionText } from "../../../words/fields.ts";
 import * as say from "../../../words/messages.ts";
 import type { FigureField } from "./figure-field.ts";
 import { lengthAt } from "./length-at.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown } from "./shown.ts";
 
-type Solve = Shown["kit"]["fit"]["shape"]["solve"];
+type Solve = AnyShown["kit"]["fit"]["shape"]["solve"];
 
 /** What decides how the picture is laid out: which figure follows from the others, these figures, borders, folds. */
-export function openingFields(shown: Shown): FigureField[] {
+export function openingFields(shown: AnyShown): FigureField[] {
   const { kit, pattern } = shown;
   const { shape, borderLeaves } = kit.fit;
   const degrees = tidy(toDegrees(pattern.fit.opening), 1);
@@ -42,7 +42,7 @@ export function openingFields(shown: Shown): FigureField[] {
       name: "pictureLeaves",
       label: say.deskKitPictureLeaves(),
       bounds: BOUNDS.pictureLeaves,
-      figure: pictureLeaves(pattern).length,
+      figure: pictureLeaves<PatternLeafBase>(pattern).length,
       fixed: shape.solve === "pictureLeaves",
       edits: (count) => [{ at: ["fit", "pictureLeaves"], value: allOrCount(shown, count) }],
     },
@@ -66,7 +66,7 @@ export function openingFields(shown: Shown): FigureField[] {
     {
       name: "foldStyle",
       label: say.fitFieldFoldStyle(),
-      options: ["single", "stepped"].map((value) => ({ value, label: optionText(value) })),
+      options: ["single", "stepped", "corner"].map((value) => ({ value, label: optionText(value) })),
       chosen: kit.fit.foldStyle,
       edits: (style) => [{ at: ["fit", "foldStyle"], value: style }],
     },
@@ -79,7 +79,7 @@ export function openingFields(shown: Shown): FigureField[] {
     },
   ];
 
-  function border({ stated }: Shown, end: 0 | 1, label: string): FigureField {
+  function border({ stated }: AnyShown, end: 0 | 1, label: string): FigureField {
     return {
       name: end === 0 ? "borderBefore" : "borderAfter",
       label,
@@ -94,13 +94,13 @@ export function openingFields(shown: Shown): FigureField[] {
 }
 
 /** The count of leaves between the borders is written as a word, so that it stays all of them. */
-function allOrCount({ kit }: Shown, count: number): number | "fill" {
+function allOrCount({ kit }: AnyShown, count: number): number | "fill" {
   const [before, after] = kit.fit.borderLeaves;
   return count === kit.book.leaves - before - after ? "fill" : count;
 }
 
 /** Another figure follows from the others: the one that did is stated as it came out. */
-function solveEdits(shown: Shown, solve: Solve): Edit[] {
+function solveEdits(shown: AnyShown, solve: Solve): Edit[] {
   const { kit, pattern } = shown;
   const { shape } = kit.fit;
   if (solve === shape.solve) return [];
@@ -112,6 +112,9 @@ function solveEdits(shown: Shown, solve: Solve): Edit[] {
     stated.push(lengthAt(["fit", "height"], roundTo(pattern.fit.height, step)));
   }
   if (shape.solve === "pictureLeaves")
-    stated.push({ at: ["fit", "pictureLeaves"], value: allOrCount(shown, pictureLeaves(pattern).length) });
+    stated.push({
+      at: ["fit", "pictureLeaves"],
+      value: allOrCount(shown, pictureLeaves<PatternLeafBase>(pattern).length),
+    });
   return solve === "nothing" ? stated : [...stated, { at: ["fit", solve], value: "solve" }];
 }

@@ -1,18 +1,26 @@
+import { closingOf } from "../../../core/pattern/corner-pattern.ts";
+import { cornerFront } from "../../../output/drawing/corner/corner-front.ts";
 import { frontPicture } from "../../../output/drawing/front/picture.ts";
 import * as say from "../../../words/messages.ts";
-import type { Shown } from "./shown.ts";
+import type { AnyShown, Shown } from "./shown.ts";
 
 /** While a handle is dragged, the front is drawn so often at most, ms. */
 const OFTEN = 120;
+
+/** On a slow machine it takes no more than this share of the time: the sheet comes first. */
+const SHARE = 1 / 6;
 
 /** The finished book from the front, by day or with its lamp lit. It is drawn after everything else, and only the newest state. */
 export class PieceView {
   readonly #place: HTMLElement;
   readonly #switch: HTMLElement;
-  #shown: Shown | undefined;
+  #shown: AnyShown | undefined;
   #isLit = false;
   #waits = false;
   #drawnAt = Number.NEGATIVE_INFINITY;
+  /** How long drawing took last, ms. */
+  #took = 0;
+  #markup = "";
 
   constructor(place: HTMLElement, lit: HTMLElement) {
     this.#place = place;
@@ -24,21 +32,35 @@ export class PieceView {
     });
   }
 
-  show(shown: Shown): void {
-    this.#shown = shown;
-    this.#switch.hidden = !shown.pattern.pocket && !shown.pattern.window;
+  show(shown: AnyShown): void {
+    this.#take(shown);
     this.#later();
+  }
+
+  /** Shows the same kit with its light and window, which are only seen while it is lit. */
+  showWhole(shown: Shown): void {
+    this.#take(shown);
+    if (this.#isLit) this.#later();
+  }
+
+  #take(shown: AnyShown): void {
+    this.#shown = shown;
+    const { pocket, window } = closingOf(shown.pattern);
+    this.#switch.hidden = !pocket && !window;
   }
 
   #later(): void {
     if (this.#waits) return;
     this.#waits = true;
-    const rest = Math.max(0, this.#drawnAt + OFTEN - performance.now());
+    const pause = Math.max(OFTEN, this.#took / SHARE);
+    const rest = Math.max(0, this.#drawnAt + pause - performance.now());
     requestAnimationFrame(() =>
       setTimeout(() => {
         this.#waits = false;
+        const began = performance.now();
         this.#draw();
         this.#drawnAt = performance.now();
+        this.#took = this.#drawnAt - began;
       }, rest),
     );
   }
@@ -48,7 +70,11 @@ export class PieceView {
     const { kit, pattern } = this.#shown;
     const isLit = this.#isLit && !this.#switch.hidden;
     this.#place.classList.toggle("dark-room", isLit);
-    this.#place.innerHTML = frontPicture(pattern, { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" });
+    const options = { slug: kit.slug, title: kit.title, mood: isLit ? "lit" : "day" } as const;
+    const markup = pattern.corner ? cornerFront(pattern, options) : frontPicture(pattern, options);
+    if (markup === this.#markup) return;
+    this.#markup = markup;
+    this.#place.innerHTML = markup;
     const svg = this.#place.querySelector("svg")!;
     svg.removeAttribute("width");
     svg.removeAttribute("height");

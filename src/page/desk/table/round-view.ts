@@ -9,6 +9,7 @@ const REST = 350;
 export class RoundView {
   readonly #stage: HTMLElement;
   readonly #front: HTMLElement;
+  readonly #choice: HTMLElement;
   #shown: Shown | undefined;
   #isRound = false;
   #close: (() => void) | undefined;
@@ -18,6 +19,7 @@ export class RoundView {
   /** `choice` has the radio buttons that choose between the front and the round. */
   constructor(stage: HTMLElement, front: HTMLElement, choice: HTMLElement) {
     this.#stage = stage;
+    this.#choice = choice;
     this.#front = front;
     choice.addEventListener("change", ({ target }) => {
       this.#isRound = (target as HTMLInputElement).value === "round";
@@ -33,6 +35,12 @@ export class RoundView {
     if (!this.#isRound) return;
     clearTimeout(this.#waits);
     this.#waits = setTimeout(() => void this.#open(), REST);
+  }
+
+  /** Lays the piece down again: it is seen from the front. */
+  lay(): void {
+    if (!this.#isRound) return;
+    this.#choice.querySelector<HTMLInputElement>('[value="front"]')!.click();
   }
 
   /** Lets go of what the view holds. */

@@ -76,6 +76,12 @@ export class SheetView {
     this.#showLamp(shown);
   }
 
+  /** Shows the same kit with its light. */
+  showWhole(shown: Shown): void {
+    this.#shown = shown;
+    this.#showLamp(shown);
+  }
+
   /** Chooses what lies on the sheet. */
   lay(on: OnSheet): void {
     this.#on = on;

@@ -1,6 +1,8 @@
 import type { Doubt } from "../../../core/findings/doubt.ts";
 import type { CutKit } from "../../../core/kit/cut-kit.ts";
+import type { Kit } from "../../../core/kit/kit.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
+import type { CornerPattern } from "../../../core/pattern/corner-pattern.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
 import type { FrontMatter } from "../../../input/kit/schema.ts";
@@ -17,6 +19,15 @@ export interface Shown {
   /** Names of the motifs that any kit may set. */
   readonly shelf: readonly string[];
 }
+
+/** A kit whose corners are folded: it has neither a sheet of strips nor light and window. */
+export interface CornerShown extends Pick<Shown, "stated" | "findings"> {
+  readonly kit: Kit;
+  readonly pattern: CornerPattern;
+}
+
+/** A kit that can be made, whichever way its leaves are made. */
+export type AnyShown = Shown | CornerShown;
 
 /** What a thing on the table may do. */
 export interface Hands {

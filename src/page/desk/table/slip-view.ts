@@ -1,12 +1,13 @@
-import { pictureLeaves } from "../../../core/pattern/pattern.ts";
-import { countsOf, effortOf } from "../../../core/plan/effort.ts";
+import { type PatternLeafBase, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { countsOfAny } from "../../../core/plan/any-effort.ts";
+import { effortOf } from "../../../core/plan/effort.ts";
 import type { Edit } from "../../../input/desk/edit.ts";
 import { type SlipShown, type SlipWay, slip, type Verdict } from "../../../output/parts/desk/slip.ts";
 import { angleText } from "../../../words/angles.ts";
 import { hoursText } from "../../../words/hours.ts";
 import { formatByHand } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import type { Hands, Shown } from "./shown.ts";
+import type { AnyShown, Hands } from "./shown.ts";
 
 /** A way out in words, and what it changes; undefined where it cannot be done here. */
 export interface Way {
@@ -38,7 +39,7 @@ export class SlipView {
   }
 
   /** `shown` is the last state that could be made. */
-  show(shown: Shown | undefined, { verdict, findings, ways }: Judged): void {
+  show(shown: AnyShown | undefined, { verdict, findings, ways }: Judged): void {
     this.#ways = ways ?? [];
     const told: SlipShown = {
       verdict,
@@ -58,16 +59,16 @@ export class SlipView {
   }
 }
 
-function figuresOf({ kit, pattern }: Shown): SlipShown["figures"] {
-  const counts = countsOf(pattern);
+function figuresOf({ kit, pattern }: AnyShown): SlipShown["figures"] {
+  const counts = countsOfAny(pattern);
   const { minutes } = effortOf(counts, kit.rates);
   const { fit } = pattern;
   return [
-    [say.deskKitCuts(), String(counts.cuts)],
+    ...(pattern.corner ? [] : [[say.deskKitCuts(), String(counts.cuts)] as const]),
     [say.deskKitTime(), hoursText(minutes)],
     [say.deskKitMerged(), String(pattern.merged.length)],
     [say.deskKitHold(), formatByHand(fit.holdWidth, kit.units)],
     [say.deskKitAngle(), angleText(fit.opening)],
-    [say.deskKitLeaves(), String(pictureLeaves(pattern).length)],
+    [say.deskKitLeaves(), String(pictureLeaves<PatternLeafBase>(pattern).length)],
   ];
 }

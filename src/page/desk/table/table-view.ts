@@ -176,7 +176,7 @@ class TableView {
       corner: isCorner ? draft.file : undefined,
     });
     this.#table.classList.toggle("folded-only", isCorner);
-    if (isCorner || (!stated && messages.length > 0)) this.#isBusy = false;
+    if (!stated && messages.length > 0) this.#isBusy = false;
     else if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
     this.#tellBusy();
   }

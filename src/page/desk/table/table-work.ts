@@ -1,17 +1,19 @@
 import type { Failure } from "../../../core/findings/failure.ts";
 import { type CutKit, isCutKit } from "../../../core/kit/cut-kit.ts";
+import type { Kit } from "../../../core/kit/kit.ts";
 import { differencesOf } from "../../../core/makeability/differences.ts";
 import type { TroubleWithWays } from "../../../core/makeability/makeability.ts";
 import { placePicture } from "../../../core/makeability/picture-place.ts";
 import { type Trouble, troublesOf } from "../../../core/makeability/trouble.ts";
 import type { FitResult } from "../../../core/pattern/compute.ts";
+import { computeCorner } from "../../../core/pattern/compute-corner.ts";
 import { faceOfFitting } from "../../../core/pattern/face.ts";
 import { fitKit } from "../../../core/pattern/fit-kit.ts";
 import type { DeskShape } from "../../../input/desk/protocol.ts";
 import type { StatedNow } from "../draft/desk-kit.ts";
 import { FitBench } from "../draft/fit-bench.ts";
 import type { Found, SeenFigures } from "../draft/fit-work.ts";
-import { judgedFit, judgedUnfit } from "./judged.ts";
+import { judgedCorner, judgedFit, judgedUnfit } from "./judged.ts";
 import type { Shown } from "./shown.ts";
 import type { Judged } from "./slip-view.ts";
 import type { Things } from "./things.ts";
@@ -32,6 +34,8 @@ export class TableWork {
   #whole: Shown | undefined;
   #figures: SeenFigures | undefined;
   #judged: Judged | undefined;
+  #frame = 0;
+  #sending: ReturnType<typeof setTimeout> | undefined;
   /** Why the kit cannot be made as it is. */
   #failure: Failure | undefined;
 
@@ -45,18 +49,51 @@ export class TableWork {
   /** Lays a kit out; `shelf` are the names of motifs that it may set. */
   lay(stated: StatedNow, shapes: readonly DeskShape[], shelf: readonly string[]): void {
     const { kit } = stated;
-    if ((stated === this.#stated && shapes === this.#shapes) || !isCutKit(kit)) return;
+    if (stated === this.#stated && shapes === this.#shapes) return;
     this.#stated = stated;
     this.#shapes = shapes;
+    if (!isCutKit(kit)) {
+      this.#layCorner(kit, stated);
+      return;
+    }
     const result = fitKit(withoutWindow(kit));
     this.#busy(true);
     this.#stale(!result.fits);
     if (result.fits) this.#show(kit, stated, result, shelf);
-    this.#bench.look(kit, (found) => this.#hear(kit, stated, found));
+    this.#afterFrame(() => this.#bench.look(kit, (found) => this.#hear(kit, stated, found)));
+  }
+
+  /** A kit whose corners are folded is worked out at once: it has neither light nor window. */
+  #layCorner(kit: Kit, stated: StatedNow): void {
+    this.#leaveWork();
+    const result = computeCorner(kit);
+    const of = { kit, stated: stated.text.data };
+    this.#stale(!result.fits);
+    if (result.fits) {
+      const shown = { ...of, pattern: result.pattern, findings: result.findings };
+      this.#things.showCorner(shown);
+      this.#judge(judgedCorner(shown));
+    } else this.#judge(judgedUnfit(of, result.finding, []));
+    this.#busy(false);
+  }
+
+  #leaveWork(): void {
+    cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#sending);
+    this.#bench.end();
+  }
+
+  /** What is sent to workers is copied, and that takes a while: what is shown is painted first. Of several only the last is done. */
+  #afterFrame(work: () => void): void {
+    cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#sending);
+    this.#frame = requestAnimationFrame(() => {
+      this.#sending = setTimeout(work);
+    });
   }
 
   dispose(): void {
-    this.#bench.end();
+    this.#leaveWork();
   }
 
   #show(kit: CutKit, stated: StatedNow, result: Fitting, shelf: readonly string[]): void {
@@ -101,7 +138,7 @@ export class TableWork {
     }
     this.#whole = { ...this.#shown!, pattern: result.pattern, findings: result.findings };
     this.#shown = this.#whole;
-    this.#things.show(this.#whole, this.#shapes);
+    this.#things.showWhole(this.#whole);
   }
 
   #judgeFit(troubles: readonly Trouble[], ways: readonly TroubleWithWays[] | undefined): void {

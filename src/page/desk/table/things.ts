@@ -19,7 +19,7 @@ import { PieceView } from "./piece-view.ts";
 import { RoundView } from "./round-view.ts";
 import { ShapeView } from "./shape-view.ts";
 import { type OnSheet, SheetView } from "./sheet-view.ts";
-import type { Hands, Shown } from "./shown.ts";
+import type { AnyShown, CornerShown, Hands, Shown } from "./shown.ts";
 import { type Judged, SlipView } from "./slip-view.ts";
 
 /** All things on the table but the ribbon: each shows the kit, and changes its front matter by `hands`. */
@@ -35,9 +35,15 @@ export class Things {
   readonly #round: RoundView;
   readonly #slip: SlipView;
   readonly #door: DoorView;
-  readonly #fields: readonly FieldsView[];
+  readonly #depths: FieldsView;
+  /** Those that need no sheet. */
+  readonly #plain: readonly FieldsView<AnyShown>[];
+  /** Those of light and window. */
+  readonly #closing: readonly FieldsView[];
   readonly #motifFields: FieldsView;
   #shown: Shown | undefined;
+  /** In the place of it where corners are folded. */
+  #corner: CornerShown | undefined;
   #leaf: LeafNumber | undefined;
   #motif: number | undefined;
 
@@ -56,13 +62,15 @@ export class Things {
     this.#round = new RoundView(find("round"), find("piece"), find("piece-view"));
     this.#slip = new SlipView(find("slip"), hands);
     this.#door = new DoorView(find("door-view"), hands, (motif) => this.#take(motif));
-    this.#fields = [
-      new FieldsView(fields("depths"), depthFields, hands),
-      new FieldsView(fields("opening"), openingFields, hands),
-      new FieldsView(fields("book"), bookFields, hands),
+    this.#closing = [
       new FieldsView(fields("lamp"), lampFields, hands, lampAround),
       new FieldsView(fields("door"), doorFields, hands, doorAround),
     ];
+    this.#plain = [
+      new FieldsView<AnyShown>(fields("opening"), openingFields, hands),
+      new FieldsView<AnyShown>(fields("book"), bookFields, hands),
+    ];
+    this.#depths = new FieldsView(fields("depths"), depthFields, hands);
     this.#motifFields = new FieldsView(
       fields("motif"),
       (shown) => motifFields(shown, this.#motif),
@@ -77,6 +85,7 @@ export class Things {
   /** Shows a kit that can be made. */
   show(shown: Shown, shapes: readonly DeskShape[]): void {
     this.#shown = shown;
+    this.#corner = undefined;
     this.#table.dataset.units = shown.kit.units;
     const leaves = pictureLeaves(shown.pattern);
     const { leaf } = leaves.find((one) => one.leaf === this.#leaf) ?? leaves[Math.floor(leaves.length / 3)]!;
@@ -89,10 +98,32 @@ export class Things {
     this.#sheet.turn(leaf);
     this.#leafView.show(shown, leaf);
     this.#shape.show(shown, shapes);
-    for (const view of this.#fields) view.show(shown);
+    this.#depths.show(shown);
+    for (const view of [...this.#plain, ...this.#closing]) view.show(shown);
     this.#motifFields.show(shown);
     this.#door.show(shown, this.#motif);
     this.#piece.show(shown);
+    this.#round.show(shown);
+  }
+
+  /** Shows a kit whose corners are folded: its figures, and the piece. */
+  showCorner(shown: CornerShown): void {
+    this.#corner = shown;
+    this.#table.dataset.units = shown.kit.units;
+    for (const view of this.#plain) view.show(shown);
+    this.#round.lay();
+    this.#piece.show(shown);
+  }
+
+  /** Shows the same kit with its light and window: everything else of it is in sight already. */
+  showWhole(shown: Shown): void {
+    this.#shown = shown;
+    this.#sheet.showWhole(shown);
+    this.#leafView.show(shown, this.#leaf!);
+    for (const view of this.#closing) view.show(shown);
+    this.#motifFields.show(shown);
+    this.#door.show(shown, this.#motif);
+    this.#piece.showWhole(shown);
     this.#round.show(shown);
   }
 
@@ -103,7 +134,7 @@ export class Things {
 
   /** Says how it comes out; of a kit that cannot be made, too. */
   judge(judged: Judged): void {
-    this.#slip.show(this.#shown, judged);
+    this.#slip.show(this.#corner ?? this.#shown, judged);
   }
 
   /** The table is left. */
