@@ -76,6 +76,7 @@ export const anyProgress: fc.Arbitrary<Progress> = fc.record({
     fc.record({
       leaves: anyLeaf,
       thickness: fc.double({ min: 0.1, max: 500, noNaN: true }),
+      flaps: fc.option(anyLeaf, { nil: undefined }),
     }),
     { nil: undefined },
   ),

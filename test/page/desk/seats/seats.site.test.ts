@@ -10,6 +10,20 @@ import { type ClassDesk, openClassDesk } from "./open-class.ts";
 
 const BOOKS = "content/classes/winter-evenings/books.csv";
 
+/** A class of as many seats as there may be, none with a book yet. */
+const FULL = `---
+title: A full house
+date: 2027-05-06
+place: Reading room
+kits: [little-gull]
+places: 200
+sessions: [{ minutes: 120 }]
+---
+`;
+
+/** A figure that is typed stands in its cell within so long, ms: on a machine that does much else beside, too. */
+const SOON = 1000;
+
 /** A class with its seats in its front matter, in inches, with a note that must stay. */
 const SPRING = `---
 title: Spring # in April
@@ -34,6 +48,7 @@ describe("a class on the desk", () => {
     const workbook = SPRING.replace(/seats:\n.*\n/, "books: books.xlsx\n").replace("places: 3 # places\n", "");
     desk = await openClassDesk({
       spring: { "index.md": SPRING },
+      full: { "index.md": FULL },
       workbook: { "index.md": workbook.replace("[harbour-moon]", "[little-gull, harbour-moon, evening-boat]") },
     });
     const books = join(desk.project.folder, "content/classes/workbook/books.xlsx");
@@ -198,6 +213,44 @@ describe("a class on the desk", () => {
     await open("winter-evenings");
     await judged();
     await page.click('[data-row="5"][data-column="2"]');
+    await holdAccessible(width);
+  });
+
+  it.each([
+    ["light", 1280],
+    ["dark", 390],
+  ] as const)("has no fault in the list of all either: %s, %i px", async (scheme, width) => {
+    await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
+    await page.setViewport({ width, height: 900 });
+    await page.goto(`${desk.origin}/`);
+    await page.waitForSelector(".shelf-list");
+    await holdAccessible(width);
+  });
+
+  it("takes figures quickly in a class of 200 seats", async () => {
+    await open("full");
+    await page.click('tbody tr:nth-child(199) [data-column="2"]');
+    const times = await page.evaluate(async () => {
+      const press = (at: Element, key: string): void =>
+        void at.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true, cancelable: true }));
+      const taken: number[] = [];
+      for (let i = 0; i < 7; i += 1) {
+        const began = performance.now();
+        press(document.activeElement!, "1");
+        const field = document.querySelector<HTMLInputElement>("td input")!;
+        field.value = String(178 + i);
+        press(field, "Enter");
+        taken.push(performance.now() - began);
+        await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+        press(document.activeElement!, "ArrowUp");
+      }
+      return taken.sort((a, b) => a - b);
+    });
+    expect(await page.$eval("table", (table) => table.textContent)).toContain("184");
+    expect(times[3]).toBeLessThan(SOON);
+  });
+
+  async function holdAccessible(width: number): Promise<void> {
     await page.evaluate(axe.source);
     const found = await page.evaluate(async () => {
       const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document);
@@ -211,5 +264,5 @@ describe("a class on the desk", () => {
     });
     expect(found).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  });
+  }
 });
