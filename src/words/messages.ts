@@ -2744,11 +2744,11 @@ export const finderLightWith = (): string => say("finder-light-with");
 export const finderLightWithout = (): string => say("finder-light-without");
 /** Knife */
 export const finderKnife = (): string => say("finder-knife");
-/** with or without a knife */
+/** with or without */
 export const finderKnifeAny = (): string => say("finder-knife-any");
-/** can be folded without a knife */
+/** can be made without */
 export const finderKnifeWithout = (): string => say("finder-knife-without");
-/** made without a knife */
+/** made without */
 export const finderKnifeMade = (): string => say("finder-knife-made");
 /** Without a knife, leaves are folded by their corners; light and window are left out. */
 export const finderKnifeHelp = (): string => say("finder-knife-help");

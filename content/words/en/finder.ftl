@@ -23,9 +23,9 @@ finder-light-any = with or without
 finder-light-with = with a light
 finder-light-without = without a light
 finder-knife = Knife
-finder-knife-any = with or without a knife
-finder-knife-without = can be folded without a knife
-finder-knife-made = made without a knife
+finder-knife-any = with or without
+finder-knife-without = can be made without
+finder-knife-made = made without
 finder-knife-help = Without a knife, leaves are folded by their corners; light and window are left out.
 # On a card while no book is stated. $hours: a text.
 finder-folded = Folded without a knife: about { $hours }.

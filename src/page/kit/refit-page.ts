@@ -10,6 +10,7 @@ import { LoadError } from "../shared/load-script.ts";
 import { hasWrongField } from "../shared/marked-control.ts";
 import { fetchedStep } from "../shared/step-drawings.ts";
 import { showOwnBook } from "../view3d/follow.ts";
+import { needWay } from "./corner-way.ts";
 import { FitAnswer } from "./fit-answer.ts";
 import type { FitMade } from "./fit-maker.ts";
 import { readPanel, touchedBy, writePanel } from "./fit-panel.ts";
@@ -264,11 +265,14 @@ class RefitPage {
     const byCorners = !isCutKit(kit);
     // There is no page to work along where corners are folded.
     document.querySelector("main")?.classList.toggle("by-corners", byCorners);
-    showOwnBook(() => {
-      const result = viewOf(data, kit, fetchedStep);
-      if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
-      return result.view;
-    });
+    showOwnBook(
+      () => needWay(kit),
+      () => {
+        const result = viewOf(data, kit, fetchedStep);
+        if ("failure" in result) throw new Error(`a book that fitted fits no more: ${result.failure.kind}`);
+        return result.view;
+      },
+    );
     carryBook(toAddress({ ...refit, ...(this.#units && { units: this.#units }) }));
   }
 

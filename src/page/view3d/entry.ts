@@ -1,6 +1,6 @@
 import * as say from "../../words/messages.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
-import { BOOK_CHANGED, shared } from "./shared.ts";
+import { BOOK_CHANGED, type RoundSource, shared } from "./shared.ts";
 
 /** Tiny: it binds the page's button, and fetches the view and its data when the button is pressed. */
 
@@ -35,9 +35,10 @@ function bind(section: HTMLElement): void {
       status.textContent = error instanceof LoadError ? say.loadRound() : say.roundNotDrawn();
     }
   };
-  document.addEventListener(BOOK_CHANGED, () => {
+  document.addEventListener(BOOK_CHANGED, async () => {
     const { data, show } = shared();
     if (!close || !data || !show) return;
+    if (!(await isReady(data)) || data !== shared().data || !close) return;
     close();
     close = show(stage, template, data);
   });
@@ -66,7 +67,19 @@ async function fetched(): Promise<Required<ReturnType<typeof shared>>> {
   ]);
   const { data, show } = shared();
   if (!data || !show) throw new LoadError("round");
+  if (!(await isReady(data))) throw new LoadError("round");
   return { data, show };
+}
+
+/** Whether what the view is made from can be had: a reader's book may need a script that is not there yet. */
+async function isReady(data: RoundSource): Promise<boolean> {
+  try {
+    if ("ready" in data) await data.ready();
+    return true;
+  } catch (error) {
+    if (error instanceof LoadError) return false;
+    throw error;
+  }
 }
 
 function drawsInThreeDimensions(): boolean {

@@ -2,7 +2,14 @@ import type { RoundData } from "../../output/data/round-data.ts";
 import type { AnyKitView } from "../../output/views/any-kit-view.ts";
 
 /** What the view is made from: a published pattern, or a book that the page has worked out. */
-export type RoundSource = RoundData | { readonly own: AnyKitView };
+export type RoundSource = RoundData | OwnBook;
+
+/** A reader’s book: `own` is worked out when it is asked for, once `ready` was waited. */
+export interface OwnBook {
+  /** Fetches what works it out. @throws LoadError */
+  readonly ready: () => Promise<void>;
+  readonly own: AnyKitView;
+}
 
 /** What the scripts of the view hand to each other: each is fetched on its own, and only when the reader asks. */
 export interface RoundShared {
