@@ -287,7 +287,7 @@ describe("the row of a seat", () => {
     await page.select("#find-direction", "rtl");
     await page.select("#row-seat", "4");
     await page.select("#row-kit", "harbour-moon");
-    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl,";
+    const row = "4,harbour-moon,178,108,12.5,112,3,218,96x2.120x4,rtl,,";
     await page.waitForFunction(
       (wanted) => (document.querySelector("#row-line") as HTMLInputElement).value === wanted,
       {},

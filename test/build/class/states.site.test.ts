@@ -113,7 +113,7 @@ describe("a class from its announcement to its end", () => {
 
   it("takes a book from its form: page 1, last page, pace, whether it will be finished here, and a code", async () => {
     const first = await fillIn(`${CLASS}/index.html?seat=2`, WIDE, { kit: "harbour-moon", pace: "1.5" });
-    expect(first.line).toBe("2,harbour-moon,222,148,31,248,5,486,,ltr,1.5");
+    expect(first.line).toBe("2,harbour-moon,222,148,31,248,5,486,,ltr,1.5,");
     expect(first.time).toMatch(/^About .* of work at this pace: about .* is left to finish at home\.$/);
     expect(first.address).toMatch(/&seat=2&kit=harbour-moon&pace=1\.5$/);
     const low = await fillIn(`${CLASS}/index.html?kit=harbour-moon&seat=3`, LOW, {});
