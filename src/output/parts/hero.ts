@@ -29,7 +29,7 @@ ${(["mm", "in"] as const).map(
 `,
 )}</fieldset>
 <div data-part="figures">${figuresPart(view)}</div>
-${downloads(view.way === "cut" && working(), kept)}
+${downloads(kept)}
 </div>
 </section>`;
 }
@@ -62,14 +62,14 @@ function working(): Html {
 <a class="button plain-button" href="bench/index.html" data-to="bench/index.html">${say.kitWorkAlong()}</a>`;
 }
 
-function downloads(worked: Markup, kept?: Markup): Html {
+function downloads(kept?: Markup): Html {
   const packets = PAPERS.map(
     ({ name }, i) =>
       html`${i > 0 && " "}<a class="button plain-button" href="packet-${name}.pdf">${say.kitPacketOn({ paper: paperLabel(name) })}</a>`,
   );
   return html`<div class="downloads">
 <p class="held-note" data-held hidden>${say.kitHeld()}</p>
-${worked}
+${working()}
 <div data-own-packets>${kept}${packets}</div>
 <div data-my-packet hidden><a class="button" href="packet/index.html" data-to="packet/index.html">${say.kitMyPacket()}</a> <a href="packet/large.html" data-to="packet/large.html">${say.kitMyLarge()}</a></div>
 <details class="more"><summary>${say.kitMoreFiles()}</summary>

@@ -26,9 +26,16 @@ function changed(view: KitView, fields: Partial<KitView>): KitView {
 }
 
 describe("kitPage(view, story)", () => {
+  const kit = cornerKit();
+  const folded = viewCorner({ kit, pattern: cornerPattern(kit), findings: [], pictureNotes: [] }, []);
+
+  it("leads to the bench and the page of a piece, whichever way leaves are made", () => {
+    for (const view of [folded, fixtureView("little-gull")])
+      for (const page of ["make/index.html", "bench/index.html"])
+        expect(String(kitPage(view, raw("")))).toContain(`href="${page}"`);
+  });
+
   it("leads to no tacks where corners are folded", () => {
-    const kit = cornerKit();
-    const folded = viewCorner({ kit, pattern: cornerPattern(kit), findings: [], pictureNotes: [] }, []);
     const links = (page: string) => [...page.matchAll(/<nav class="contents".*?<\/nav>/gs)].join();
     expect(links(String(kitPage(folded, raw(""))))).not.toContain("#tacks");
     expect(links(String(kitPage(fixtureView("little-gull"), raw(""))))).toContain("#tacks");
