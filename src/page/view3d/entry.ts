@@ -1,6 +1,6 @@
 import * as say from "../../words/messages.ts";
 import { LoadError, loadScript } from "../shared/load-script.ts";
-import { BOOK_CHANGED, type RoundSource, shared } from "./shared.ts";
+import { BOOK_CHANGED, type RoundShared, type RoundSource, roundSource, shared } from "./shared.ts";
 
 /** Tiny: it binds the page's button, and fetches the view and its data when the button is pressed. */
 
@@ -27,8 +27,8 @@ function bind(section: HTMLElement): void {
     }
     status.textContent = say.roundFetching();
     try {
-      const { data, show } = await fetched();
-      close = show(stage, template, data);
+      const { source, show } = await fetched();
+      close = show(stage, template, source);
       status.textContent = "";
     } catch (error) {
       stage.replaceChildren();
@@ -36,11 +36,11 @@ function bind(section: HTMLElement): void {
     }
   };
   document.addEventListener(BOOK_CHANGED, async () => {
-    const { data, show } = shared();
-    if (!close || !data || !show) return;
-    if (!(await isReady(data)) || data !== shared().data || !close) return;
+    const [source, { show }] = [roundSource(), shared()];
+    if (!close || !source || !show) return;
+    if (!(await isReady(source)) || source !== roundSource() || !close) return;
     close();
-    close = show(stage, template, data);
+    close = show(stage, template, source);
   });
   // The picture turns into the view at a touch; the button does the same for keys and for readers of the screen.
   for (const image of document.querySelectorAll(".hero-picture > img"))
@@ -60,21 +60,20 @@ function bind(section: HTMLElement): void {
   });
 }
 
-async function fetched(): Promise<Required<ReturnType<typeof shared>>> {
+async function fetched(): Promise<{ readonly source: RoundSource; readonly show: Required<RoundShared>["show"] }> {
   await Promise.all([
-    shared().data ?? loadScript(new URL("round-data.js", document.baseURI).href, "round"),
+    roundSource() ?? loadScript(new URL("round-data.js", document.baseURI).href, "round"),
     shared().show ?? loadScript(new URL("round-view.js", OWN_ADDRESS).href, "round"),
   ]);
-  const { data, show } = shared();
-  if (!data || !show) throw new LoadError("round");
-  if (!(await isReady(data))) throw new LoadError("round");
-  return { data, show };
+  const [source, { show }] = [roundSource(), shared()];
+  if (!source || !show || !(await isReady(source))) throw new LoadError("round");
+  return { source, show };
 }
 
 /** Whether what the view is made from can be had: a reader's book may need a script that is not there yet. */
-async function isReady(data: RoundSource): Promise<boolean> {
+async function isReady(source: RoundSource): Promise<boolean> {
   try {
-    if ("ready" in data) await data.ready();
+    if ("ready" in source) await source.ready();
     return true;
   } catch (error) {
     if (error instanceof LoadError) return false;

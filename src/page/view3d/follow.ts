@@ -5,7 +5,7 @@ import { BOOK_CHANGED, shared } from "./shared.ts";
 /** Hands the reader's own book to the view: an open one shows it at once, a closed one works it out when it is opened. */
 export function showOwnBook(ready: () => Promise<void>, work: () => AnyKitView): void {
   const view = once(work);
-  shared().data = {
+  shared().own = {
     ready,
     get own() {
       return view();

@@ -13,8 +13,10 @@ export interface OwnBook {
 
 /** What the scripts of the view hand to each other: each is fetched on its own, and only when the reader asks. */
 export interface RoundShared {
-  /** Set by the page's round-data.js, or the reader's own book as the page shows it. */
-  data?: RoundSource;
+  /** Set by the page's round-data.js: the kit's own book. */
+  data?: RoundData;
+  /** The reader's book as the page shows it; it comes before the kit's, whichever is there first. */
+  own?: OwnBook;
   /** Set by round-view.js: fills the stage and gives back what closes it. @throws Error where the picture cannot be drawn */
   show?: (stage: HTMLElement, template: HTMLTemplateElement, data: RoundSource) => () => void;
 }
@@ -24,6 +26,11 @@ export const BOOK_CHANGED = "leaflight:book";
 
 declare global {
   var leaflightRound: RoundShared | undefined;
+}
+
+/** What the view is made from now; undefined until something is there. */
+export function roundSource(): RoundSource | undefined {
+  return shared().own ?? shared().data;
 }
 
 export function shared(): RoundShared {

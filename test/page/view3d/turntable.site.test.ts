@@ -6,6 +6,7 @@ import puppeteer, { type Browser, type Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../../src/build/browser/find-browser.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { settled } from "../../site/visit.ts";
 
 const KIT = "kits/harbour-moon/index.html";
 /** A kit with little to draw: enough to see that the view opens. */
@@ -187,10 +188,19 @@ describe("the turning view", () => {
     await page.close();
   });
 
-  it("leaves light and window out of a kit without them", async () => {
+  it("leaves light and window out of a kit without them, and folds its corners where the reader does", async () => {
     const { page } = await opened({ address: site.host.site + LIGHT_KIT });
     for (const name of ["light", "door", "window"]) expect(await page.$(`[data-round-${name}]`)).toBeNull();
+    const cut = await picture(page);
     await page.close();
+    const folded = await visit({ address: `${site.host.site + LIGHT_KIT}?folds=corner` });
+    // Pressed before the page has worked the book out: the view follows.
+    await press(folded.page);
+    await folded.page.waitForSelector("main.by-corners");
+    await folded.page.waitForSelector("#round canvas");
+    await settled(folded.page);
+    expect(difference(cut, await picture(folded.page))).toBeGreaterThan(0.05);
+    await folded.page.close();
   });
 
   it("says that WebGL is missing, fetches nothing and keeps the front picture", async () => {
