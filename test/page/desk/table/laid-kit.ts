@@ -42,6 +42,8 @@ export async function layOutKit(browser: Browser): Promise<LaidKit> {
   const errors: string[] = [];
   page.setDefaultNavigationTimeout(0);
   page.on("pageerror", (error) => errors.push(String(error)));
+  // What is not written yet is left when the kit is laid out anew.
+  page.on("dialog", (dialog) => void dialog.accept());
   await page.setViewport({ width: 1280, height: 900 });
   await page.goto(address);
   const write = (text: string): void => writeFileSync(join(project.folder, FILE), text);
