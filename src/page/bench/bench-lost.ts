@@ -13,24 +13,31 @@ import { faceOf } from "./face-of.ts";
 import { whyNot } from "./why-not.ts";
 
 /** The dialog that shows what leaving a leaf out does to the rest, before anything is done. */
-export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => Promise<void> {
+export function bindRecovery(root: HTMLElement, host: BenchHost): (leaf: LeafNumber) => void {
   const dialog = part<HTMLDialogElement>(root, "recovery");
   let confirmed: (() => void) | undefined;
+  /** What the dialog was opened for last: why something cannot be done may come late. */
+  let latest: object | undefined;
   part(dialog, "recovery-do").addEventListener("click", () => {
     dialog.close();
     confirmed?.();
   });
   dialog.addEventListener("close", () => clearPictures(dialog));
-  return async (leaf) => {
+  return (leaf) => {
     const { desk } = host;
     const back = lostOf(desk.progress).includes(leaf);
     const lost = lostOf(desk.progress);
     const result = recover(desk.plan, back ? lost.filter((one) => one !== leaf) : [...lost, leaf]);
     const named = { leaf: leafWords(desk.plan, leaf) };
     part(dialog, "recovery-title").textContent = back ? say.benchPutLeafBack(named) : say.benchLeaveOut(named);
-    part(dialog, "recovery-words").textContent = isFailure(result)
-      ? await whyNot((words) => words.refusal(result.failure, { units: desk.units, levels: desk.kit.levels }))
-      : effect(desk, leaf, result.value, back);
+    const words = part(dialog, "recovery-words");
+    words.textContent = isFailure(result) ? "" : effect(desk, leaf, result.value, back);
+    const turn = {};
+    latest = turn;
+    if (isFailure(result))
+      whyNot(({ refusal }) => refusal(result.failure, { units: desk.units, levels: desk.kit.levels })).then((why) => {
+        if (latest === turn) words.textContent = why;
+      });
     const doing = part<HTMLButtonElement>(dialog, "recovery-do");
     doing.hidden = isFailure(result);
     doing.textContent = back ? say.benchPutBack() : say.benchLeaveOutDo();

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { frontPicture } from "../../../src/output/drawing/front/picture.ts";
 import { fixtureKit } from "../../input/kit/kit-folders.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
+import { textOf } from "../../site/visit.ts";
 import { recordsOf } from "../pieces/piece-reader.ts";
 import { fixturePattern, shownOf } from "./bench-pattern.ts";
 import { GULL, type Maker, MOON, newMaker } from "./bench-reader.ts";
@@ -134,7 +135,7 @@ export function recoverySuite(served: () => OpenedSite): void {
     it("says why a border leaf cannot be left out", async () => {
       await maker.open(GULL);
       await maker.press("lose");
-      expect(await maker.text("recovery-words")).toContain(
+      expect(await textOf(maker.page, "[data-recovery-words]")).toContain(
         "A border leaf that is left out changes nothing in the picture.",
       );
       expect(await maker.page.$eval("[data-recovery-do]", (one) => one.checkVisibility())).toBe(false);
