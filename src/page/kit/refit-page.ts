@@ -263,7 +263,7 @@ class RefitPage {
     this.#ahead = false;
     const kit = refitKit(data.kit, refit);
     const byCorners = !isCutKit(kit);
-    // There is no page to work along where corners are folded.
+    // Where corners are folded there is neither light nor window.
     document.querySelector("main")?.classList.toggle("by-corners", byCorners);
     showOwnBook(
       () => needWay(kit),

@@ -1,5 +1,6 @@
 import { BOUNDS, openingBounds } from "../../../core/kit/bounds.ts";
 import { type PatternLeafBase, pictureLeaves } from "../../../core/pattern/pattern.ts";
+import { FOLD_STYLES } from "../../../core/spans/fold-style.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
 import { roundTo, tidy } from "../../../core/units/length.ts";
 import { rulerStep } from "../../../core/units/ruler.ts";
@@ -66,7 +67,7 @@ export function openingFields(shown: AnyShown): FigureField[] {
     {
       name: "foldStyle",
       label: say.fitFieldFoldStyle(),
-      options: ["single", "stepped", "corner"].map((value) => ({ value, label: optionText(value) })),
+      options: FOLD_STYLES.map((value) => ({ value, label: optionText(value) })),
       chosen: kit.fit.foldStyle,
       edits: (style) => [{ at: ["fit", "foldStyle"], value: style }],
     },

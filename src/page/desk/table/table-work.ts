@@ -78,15 +78,18 @@ export class TableWork {
   }
 
   #leaveWork(): void {
+    this.#sendNothing();
+    this.#bench.end();
+  }
+
+  #sendNothing(): void {
     cancelAnimationFrame(this.#frame);
     clearTimeout(this.#sending);
-    this.#bench.end();
   }
 
   /** What is sent to workers is copied, and that takes a while: what is shown is painted first. Of several only the last is done. */
   #afterFrame(work: () => void): void {
-    cancelAnimationFrame(this.#frame);
-    clearTimeout(this.#sending);
+    this.#sendNothing();
     this.#frame = requestAnimationFrame(() => {
       this.#sending = setTimeout(work);
     });
