@@ -1,8 +1,6 @@
-import { join } from "node:path";
-import { inject } from "vitest";
 import { ADDRESS } from "./address.ts";
-import { type Built, makeProject, PACKETS, type ProjectOptions } from "./project.ts";
-import { type OpenedSite, openSite } from "./shared-site.ts";
+import { type Built, makeProject, type ProjectOptions } from "./project.ts";
+import { keptByAll, type OpenedSite, openSite } from "./shared-site.ts";
 
 /** A site that a suite may change. */
 export interface OwnSite extends OpenedSite {
@@ -14,11 +12,20 @@ export interface OwnSite extends OpenedSite {
   readonly rebuild: () => Promise<Built>;
 }
 
-/** Builds a project of its own, with the packets that the shared one printed, and opens it. */
-export async function openOwnSite(options: ProjectOptions): Promise<OwnSite> {
-  const project = makeProject({ packets: join(inject("site").folder, PACKETS), ...options });
+/** What a site of a suite's own is made of. */
+export interface OwnOptions extends ProjectOptions {
+  /** Files that stand beside the fixtures from the first build on, by their paths, with their texts. */
+  readonly files?: Readonly<Record<string, string>>;
+  /** Options of each build. */
+  readonly options?: readonly string[];
+}
+
+/** Builds a project of its own, with what was made and printed for the shared one, and opens it. */
+export async function openOwnSite({ files = {}, options = [], ...given }: OwnOptions): Promise<OwnSite> {
+  const project = makeProject({ kept: keptByAll(), ...given });
+  for (const [path, text] of Object.entries(files)) project.write(path, text);
   const rebuild = async (): Promise<Built> => {
-    const built = await project.buildAside({ LEAFLIGHT_SITE_URL: ADDRESS });
+    const built = await project.buildAside({ LEAFLIGHT_SITE_URL: ADDRESS }, options);
     if (built.code !== 0) throw new Error(built.stderr);
     return built;
   };

@@ -12,12 +12,15 @@ import {
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative } from "node:path";
+import { basename, join, relative } from "node:path";
 import { FIXTURES } from "../input/kit/kit-folders.ts";
 import { commandWords } from "./command.ts";
 
 /** Where a project keeps what it printed. */
 export const PACKETS = ".cache/packets";
+
+/** Where a project keeps what it made of kits. */
+export const MADE = ".cache/made";
 
 const BUILD = "src/build/build.ts";
 const ROOT = join(import.meta.dirname, "../..");
@@ -46,7 +49,7 @@ export interface Project {
   /** The same with another command of the program. */
   readonly run: (command: string, variables?: Readonly<Record<string, string>>, options?: readonly string[]) => Built;
   /** Builds while other things go on. */
-  readonly buildAside: (variables?: Readonly<Record<string, string>>) => Promise<Built>;
+  readonly buildAside: (variables?: Readonly<Record<string, string>>, options?: readonly string[]) => Promise<Built>;
   /** Every file below a folder with its size, sorted: to tell whether anything changed. */
   readonly list: (path: string) => string[];
   readonly remove: () => void;
@@ -57,13 +60,13 @@ export interface ProjectOptions {
   readonly kits?: readonly string[];
   /** Whether the fixtures' class comes along. */
   readonly classes?: boolean;
-  /** A folder of printed packets that need not be printed again. */
-  readonly packets?: string;
+  /** What need not be made again: folders of earlier work, each of the name that it has in a project's `.cache`. */
+  readonly kept?: readonly string[];
   /** The folder that the project's lies in. */
   readonly parent?: string;
 }
 
-export function makeProject({ kits, classes = false, packets, parent = tmpdir() }: ProjectOptions = {}): Project {
+export function makeProject({ kits, classes = false, kept = [], parent = tmpdir() }: ProjectOptions = {}): Project {
   const folder = mkdtempSync(join(parent, "leaflight-"));
   for (const name of ["node_modules", "layouts", "src", ".eleventy.js", "package.json"])
     symlinkSync(join(ROOT, name), join(folder, name), statSync(join(ROOT, name)).isDirectory() ? "junction" : "file");
@@ -75,7 +78,8 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
   }
   if (!classes) rmSync(join(folder, "content/classes"), { recursive: true });
   linkKept(folder);
-  if (packets && existsSync(packets)) cpSync(packets, join(folder, PACKETS), { recursive: true });
+  for (const earlier of kept.filter((one) => existsSync(one)))
+    cpSync(earlier, join(folder, ".cache", basename(earlier)), { recursive: true });
   const options = (variables: Readonly<Record<string, string>>) => ({
     cwd: folder,
     env: { ...process.env, ...variables },
@@ -98,10 +102,13 @@ export function makeProject({ kits, classes = false, packets, parent = tmpdir() 
     read: (path) => readFileSync(join(folder, path), "utf8"),
     run,
     build: (variables, given) => run(BUILD, variables, given),
-    buildAside: (variables = {}) =>
+    buildAside: (variables = {}, given = []) =>
       new Promise((resolve) => {
-        const child = execFile(process.execPath, commandWords(BUILD), options(variables), (_, stdout, stderr) =>
-          resolve({ code: child.exitCode, stdout, stderr }),
+        const child = execFile(
+          process.execPath,
+          commandWords(BUILD, ...given),
+          options(variables),
+          (_, stdout, stderr) => resolve({ code: child.exitCode, stdout, stderr }),
         );
       }),
     list: (path) => listFiles(join(folder, path)),

@@ -1,19 +1,19 @@
 import { cpSync, rmSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import type { TestProject } from "vitest/node";
 import { ADDRESS } from "./address.ts";
 import { openBrowser } from "./open-browser.ts";
 import { writeOwnKits } from "./own-kits.ts";
-import { makeProject, PACKETS, type Project } from "./project.ts";
+import { MADE, makeProject, PACKETS, type Project } from "./project.ts";
 import type { BuiltProject } from "./shared-site.ts";
 
-/** What earlier runs printed; a packet whose page, styles or printing changed is printed again. */
-const KEPT = join(import.meta.dirname, "../../.cache/test-packets");
+/** What earlier runs printed and made; a packet whose page, styles or printing changed is printed again. */
+const KEPT = [PACKETS, MADE].map((place) => join(import.meta.dirname, "../../.cache/test-kept", basename(place)));
 
 /** Builds what the suites share and starts their browser, once for a run. */
 export default async function setup({ provide }: TestProject): Promise<() => Promise<void>> {
-  const site = makeProject({ classes: true, packets: KEPT });
-  const ownKits = makeProject({ kits: [], packets: KEPT });
+  const site = makeProject({ classes: true, kept: KEPT });
+  const ownKits = makeProject({ kits: [], kept: KEPT });
   writeOwnKits(ownKits);
   const [built, own, browser] = await Promise.all([build(site), build(ownKits), openBrowser()]);
   provide("site", built);
@@ -21,11 +21,12 @@ export default async function setup({ provide }: TestProject): Promise<() => Pro
   provide("browser", browser.wsEndpoint());
   return async () => {
     await browser.close();
-    rmSync(KEPT, { recursive: true, force: true });
-    for (const project of [site, ownKits]) {
-      cpSync(join(project.folder, PACKETS), KEPT, { recursive: true });
-      project.remove();
+    for (const place of KEPT) {
+      rmSync(place, { recursive: true, force: true });
+      for (const { folder } of [site, ownKits])
+        cpSync(join(folder, ".cache", basename(place)), place, { recursive: true });
     }
+    for (const project of [site, ownKits]) project.remove();
   };
 }
 

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import puppeteer, { type Browser, type BrowserContext } from "puppeteer";
 import { inject } from "vitest";
 import { FOLDER } from "./address.ts";
+import { MADE, PACKETS } from "./project.ts";
 import { type Host, serve } from "./serve.ts";
 
 /** A project that is built once for all suites; they read it and leave it as it is. */
@@ -37,6 +38,11 @@ export interface OpenedSite {
   readonly close: () => Promise<void>;
 }
 
+/** What was made and printed for the shared site, for projects that need not make it again. */
+export function keptByAll(): string[] {
+  return [PACKETS, MADE].map((place) => join(inject("site").folder, place));
+}
+
 /** Opens the shared site, or the built project in `folder`. */
 export async function openSite(folder: string = inject("site").folder): Promise<OpenedSite> {
   const dist = join(folder, "dist");
@@ -62,14 +68,26 @@ export function sharedBrowser(): Promise<Browser> {
   return puppeteer.connect({ browserWSEndpoint: inject("browser"), protocolTimeout: 300_000 });
 }
 
+/** What a device can do. */
+export interface Abilities {
+  /** Whether the site's worker keeps pages on it. To keep them takes a visit as much again, so only tests of what is kept ask for it. */
+  readonly keeps: boolean;
+}
+
 /** A reader's device: nothing kept, nothing stored; its pages wait long. */
-export async function newDevice(browser: Browser): Promise<BrowserContext> {
+export async function newDevice(browser: Browser, { keeps }: Abilities = { keeps: false }): Promise<BrowserContext> {
   const device = await browser.createBrowserContext();
   const newPage = device.newPage.bind(device);
   device.newPage = async (...options) => {
     const page = await newPage(...options);
     page.setDefaultTimeout(PATIENCE);
+    if (!keeps) await page.evaluateOnNewDocument(withoutWorkers);
     return page;
   };
   return device;
+}
+
+/** Runs in a page before its scripts: a browser as it is in a private window, without workers that keep pages. */
+function withoutWorkers(): void {
+  delete (Navigator.prototype as { serviceWorker?: unknown }).serviceWorker;
 }

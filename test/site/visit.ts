@@ -1,11 +1,12 @@
 import type { BrowserContext, Page } from "puppeteer";
-import { newDevice, type OpenedSite } from "./shared-site.ts";
+import { type Abilities, newDevice, type OpenedSite } from "./shared-site.ts";
 
 /** A reader with a device of her own: nothing kept, nothing stored. */
-export async function newReader({
-  browser,
-}: Pick<OpenedSite, "browser">): Promise<{ context: BrowserContext; page: Page }> {
-  const context = await newDevice(browser);
+export async function newReader(
+  { browser }: Pick<OpenedSite, "browser">,
+  abilities?: Abilities,
+): Promise<{ context: BrowserContext; page: Page }> {
+  const context = await newDevice(browser, abilities);
   const page = await context.newPage();
   await page.setViewport({ width: 1280, height: 900 });
   return { context, page };

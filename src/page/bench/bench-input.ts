@@ -25,14 +25,20 @@ export interface KeyHelps {
 export function bindKeys(moves: Moves, helps: KeyHelps): void {
   document.addEventListener("keydown", (event) => {
     if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
-    const target = event.target as HTMLElement;
-    if (document.querySelector("dialog[open]") || target.matches("input:not([type=checkbox]), select, textarea"))
-      return;
+    if (document.querySelector("dialog[open]")) return;
+    const target = meantBy(event);
+    if (target.matches("input:not([type=checkbox]), select, textarea")) return;
     const move = helps.letters()[event.key.toLowerCase()] ?? moveOf(event, target, moves, helps.arrowsTick());
     if (!move) return;
     event.preventDefault();
     move();
   });
+}
+
+/** What a key is meant for. Until a browser draws again, the focus may stay in a dialog that was closed: then it is for the page. */
+function meantBy({ target }: KeyboardEvent): HTMLElement {
+  const focused = target as HTMLElement;
+  return focused.closest("dialog") ? document.body : focused;
 }
 
 const ON = ["ArrowRight", "ArrowDown"];

@@ -372,7 +372,7 @@ describe("what is printed for the class", () => {
 
 describe("without a network", () => {
   it("a seat that was visited works on: its page, and the bench and pattern for its book", async () => {
-    const { context, page } = await newReader({ browser });
+    const { context, page } = await newReader({ browser }, { keeps: true });
     const go = (path: string): ReturnType<Page["goto"]> => page.goto(host.site + path, { waitUntil: "load" });
     await go("index.html");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

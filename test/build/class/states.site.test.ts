@@ -92,9 +92,7 @@ async function fillIn(path: string, book: Readonly<Record<string, string>>, choo
 }
 
 beforeAll(async () => {
-  site = await openOwnSite({ kits: ["little-gull", "harbour-moon"] });
-  site.write(MATTER, ANNOUNCED);
-  await site.rebuild();
+  site = await openOwnSite({ kits: ["little-gull", "harbour-moon"], files: { [MATTER]: ANNOUNCED } });
 });
 
 afterAll(() => site?.close());

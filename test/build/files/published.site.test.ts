@@ -158,7 +158,7 @@ describe("what a page says of itself", () => {
 
 describe("the page for missing addresses", () => {
   it.each([1280, 320])("is whole at any depth, %d px wide", async (width) => {
-    const context = await newDevice(browser);
+    const context = await newDevice(browser, { keeps: true });
     const page = await context.newPage();
     await page.setViewport({ width, height: 800 });
     const failed: string[] = [];

@@ -1,7 +1,7 @@
-import { join } from "node:path";
-import { afterAll, beforeAll, describe, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, it } from "vitest";
 import { seeded } from "../../oracle/random-shapes.ts";
-import { makeProject, PACKETS } from "../../site/project.ts";
+import { makeProject } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 import { damageCaches } from "../../torture/caches.ts";
 import { killBuilds } from "../../torture/kills.ts";
 import type { Bench } from "../../torture/trial.ts";
@@ -14,8 +14,7 @@ const BENCH: Bench = { random: seeded(1), goesOn: () => true, say: () => undefin
 describe.skipIf(process.platform !== "linux")("builds in a bad world", () => {
   let states: TwoStates;
   beforeAll(async () => {
-    const packets = join(inject("site").folder, PACKETS);
-    states = await twoStates(makeProject({ kits: ["little-gull"], packets }));
+    states = await twoStates(makeProject({ kits: ["little-gull"], kept: keptByAll() }));
   });
   afterAll(() => states?.project.remove());
 

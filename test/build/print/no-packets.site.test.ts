@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { type Built, makeProject, PACKETS, type Project } from "../../site/project.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Built, makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 
 /** What lists the files of a site: a list without packets is another. */
 const LISTS = ["sw.js", "kits/little-gull/offline.json"];
@@ -11,7 +12,7 @@ describe("npm run build -- --no-packets", () => {
   let bare: Project;
   let told: Built;
   beforeAll(() => {
-    whole = makeProject({ kits: ["little-gull"], packets: join(inject("site").folder, PACKETS) });
+    whole = makeProject({ kits: ["little-gull"], kept: keptByAll() });
     bare = makeProject({ kits: ["little-gull"] });
     expect(whole.build().code).toBe(0);
     told = bare.build({ LEAFLIGHT_BROWSER: "/no/browser/is/asked/for" }, ["--no-packets"]);

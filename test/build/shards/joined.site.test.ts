@@ -3,6 +3,7 @@ import { join, relative, sep } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ADDRESS } from "../../site/address.ts";
 import { type Built, makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 
 const KITS = ["little-gull", "harbour-moon", "evening-boat"];
 const AT = { LEAFLIGHT_SITE_URL: ADDRESS };
@@ -40,7 +41,7 @@ describe("a site that is made in parts and joined", { timeout: 900_000 }, () => 
     });
 
   beforeAll(() => {
-    const other = makeProject({ kits: KITS, classes: true });
+    const other = makeProject({ kits: KITS, classes: true, kept: keptByAll() });
     const built = other.build(AT, ["--no-packets"]);
     expect(built.code, built.stderr).toBe(0);
     whole = contents(other, "dist");

@@ -1,7 +1,8 @@
 import { cpSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { type Built, makeProject, PACKETS, type Project } from "../../site/project.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Built, makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 
 const CLASS = `---
 title: One evening
@@ -20,7 +21,7 @@ One seat.
 describe("a site with packets that is made in parts and joined", { timeout: 900_000 }, () => {
   const projects: Project[] = [];
   const machine = (): Project => {
-    const project = makeProject({ kits: ["little-gull"], packets: join(inject("site").folder, PACKETS) });
+    const project = makeProject({ kits: ["little-gull"], kept: keptByAll() });
     project.write("content/classes/one-evening/index.md", CLASS);
     projects.push(project);
     return project;

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { fixtureText } from "../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 
 const BOAT = "content/kits/evening-boat/index.md";
 const GULL = "content/kits/little-gull/index.md";
@@ -10,7 +11,7 @@ const GULL = "content/kits/little-gull/index.md";
 describe("a build with broken kits", () => {
   let project: Project;
   beforeAll(() => {
-    project = makeProject({ kits: ["little-gull", "evening-boat"] });
+    project = makeProject({ kits: ["little-gull", "evening-boat"], kept: keptByAll() });
   });
   afterAll(() => {
     project.remove();

@@ -123,7 +123,7 @@ describe("the built site", () => {
   });
 
   it("is the same, byte for byte, when it is built again", () => {
-    const again = makeProject({ classes: true, packets: join(folder, PACKETS) });
+    const again = makeProject({ classes: true, kept: [join(folder, PACKETS)] });
     const { code, stdout } = again.build({ LEAFLIGHT_SITE_URL: ADDRESS });
     expect(code).toBe(0);
     expect(stdout).not.toContain("Printing");

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { fixtureText } from "../../input/kit/kit-folders.ts";
 import { makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 import { type Serving, serveProject } from "./serving.ts";
 
 const BOAT = "content/kits/evening-boat/index.md";
@@ -31,7 +32,7 @@ describe("serving a site some of which is broken", () => {
     await expect.poll(turns, { timeout: 120_000 }).toBeGreaterThan(before);
   };
   beforeAll(async () => {
-    project = makeProject({ kits: ["little-gull", "evening-boat"] });
+    project = makeProject({ kits: ["little-gull", "evening-boat"], kept: keptByAll() });
     project.write(BOAT, fixtureText("evening-boat").replace("title: Evening Boat", "title: ["));
     project.write("content/classes/one/index.md", CLASS);
     project.write("content/motifs/broken.svg", "<svg>");

@@ -1,7 +1,8 @@
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { type Built, makeProject, PACKETS, type Project } from "../../site/project.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type Built, makeProject, type Project } from "../../site/project.ts";
+import { keptByAll } from "../../site/shared-site.ts";
 
 describe("several sites from one folder", () => {
   let project: Project;
@@ -9,7 +10,7 @@ describe("several sites from one folder", () => {
   const north = "https://north.harbour.test/folds/";
   const south = "https://south.harbour.test/";
   beforeAll(async () => {
-    project = makeProject({ kits: ["little-gull"], packets: join(inject("site").folder, PACKETS) });
+    project = makeProject({ kits: ["little-gull"], kept: keptByAll() });
     for (const name of ["north", "south"]) {
       const kits = join(project.folder, "sites", name, "kits");
       mkdirSync(kits, { recursive: true });

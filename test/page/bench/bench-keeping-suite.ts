@@ -18,7 +18,7 @@ export function keepingSuite(served: () => OpenedSite): void {
       for (let i = 0; i < count; i += 1) await by.press("go");
     };
     /** A visited kit is kept by the site's worker, its bench with it. */
-    const visitKit = async (site = served(), by: Maker = maker) => {
+    const visitKit = async (site: OpenedSite, by: Maker) => {
       await visit(site, by.page, "index.html");
       await visit(site, by.page, "kits/little-gull/index.html");
       await textOf(by.page, "[data-kept]", /works offline/);
@@ -113,7 +113,9 @@ export function keepingSuite(served: () => OpenedSite): void {
     });
 
     it("stays when the network is lost, and work goes on without it", async () => {
-      await visitKit();
+      await maker.close();
+      maker = await newMaker(served(), { keeps: true });
+      await visitKit(served(), maker);
       await maker.open(GULL);
       await foldSome(4);
       await served().host.stop();
@@ -133,8 +135,8 @@ export function keepingSuite(served: () => OpenedSite): void {
     });
 
     it("goes on with the pattern it was begun with after an update, and changes over only when she says so", async () => {
-      const own = await openOwnSite({ kits: ["little-gull"] });
-      const its = await newMaker(own);
+      const own = await openOwnSite({ kits: ["little-gull"], options: ["--no-packets"] });
+      const its = await newMaker(own, { keeps: true });
       try {
         await visitKit(own, its);
         await its.open(GULL);

@@ -1,5 +1,5 @@
 import type { BrowserContext, Page } from "puppeteer";
-import type { OpenedSite } from "../../site/shared-site.ts";
+import type { Abilities, OpenedSite } from "../../site/shared-site.ts";
 import { newReader } from "../../site/visit.ts";
 
 export const GULL = "kits/little-gull/bench/index.html";
@@ -39,8 +39,8 @@ export interface Maker {
   readonly close: () => Promise<void>;
 }
 
-export async function newMaker(served: Pick<OpenedSite, "browser" | "host">): Promise<Maker> {
-  const { context, page } = await newReader(served);
+export async function newMaker(served: Pick<OpenedSite, "browser" | "host">, abilities?: Abilities): Promise<Maker> {
+  const { context, page } = await newReader(served, abilities);
   const text = (name: string): Promise<string> => page.$eval(`[data-${name}]`, (one) => one.textContent!.trim());
   const press = (name: string): Promise<void> => page.$eval(`[data-${name}]`, (one) => (one as HTMLElement).click());
   return {

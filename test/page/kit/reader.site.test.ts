@@ -17,7 +17,7 @@ import { patternOf } from "../../core/pattern/computed.ts";
 import { readKit } from "../../input/kit/kit-folders.ts";
 import { fc } from "../../seed.ts";
 import { type OpenedSite, openSite } from "../../site/shared-site.ts";
-import { textOf } from "../../site/visit.ts";
+import { newReader, textOf, visit } from "../../site/visit.ts";
 
 const SLUG = "little-gull";
 let site: OpenedSite;
@@ -355,7 +355,8 @@ describe("the bench", () => {
 
 describe("without a network", () => {
   it("shows a kit that was visited with its bench and pattern, and says so of one that was not", async () => {
-    const page = await open("index.html");
+    const { context, page } = await newReader(site, { keeps: true });
+    await visit(site, page, "index.html");
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     await page.goto(`${site.host.site}kits/${SLUG}/index.html`, { waitUntil: "networkidle0" });
     await textOf(page, "[data-kept]", /works offline/);
@@ -372,6 +373,6 @@ describe("without a network", () => {
     expect(await textOf(page, "[data-bench]:not([hidden])", /\d+ done/)).toContain("done");
     expect(await text("kits/never-seen/index.html")).toContain("Not on this device");
     await site.host.start();
-    await page.close();
+    await context.close();
   });
 });

@@ -23,7 +23,7 @@ export function offlineSuite(served: () => OpenedSite): void {
       for (const close of closing.splice(0)) await close();
     });
     const reader = async () => {
-      const { context, page } = await newReader(served());
+      const { context, page } = await newReader(served(), { keeps: true });
       closing.push(() => context.close());
       return page;
     };
@@ -159,9 +159,9 @@ export function offlineSuite(served: () => OpenedSite): void {
     });
 
     it("lets a newer version wait, says so, and shows it after a reload with everything stored kept", async () => {
-      const own = await openOwnSite({ kits: ["little-gull"] });
+      const own = await openOwnSite({ kits: ["little-gull"], options: ["--no-packets"] });
       closing.push(own.close);
-      const { context, page } = await newReader(own);
+      const { context, page } = await newReader(own, { keeps: true });
       closing.unshift(() => context.close());
       await visit(own, page, "index.html");
       await visit(own, page, `${GULL}index.html`);

@@ -22,7 +22,7 @@ const MISSING: Answer = { status: 404, type: "text/html", body: "<!doctype html>
 export function wholeSuite(): void {
   describe("a kept kit and its host", () => {
     let own: OwnSite;
-    let titles = 0;
+    let isOther = false;
     const closing: (() => Promise<void>)[] = [];
 
     beforeAll(async () => {
@@ -34,16 +34,16 @@ export function wholeSuite(): void {
       for (const close of closing.splice(0)) await close();
     });
 
-    const title = (): string => (titles === 0 ? "Little Gull" : `Little Gull ${titles}`);
-    /** Puts another version in the place of the one on the host. */
+    const title = (): string => (isOther ? "Little Gull at Dawn" : "Little Gull");
+    /** Puts the other of two versions in the place of the one on the host: each is printed once. */
     const deploy = async (): Promise<void> => {
       const before = title();
-      titles += 1;
+      isOther = !isOther;
       own.change(`content/${GULL}index.md`, `title: ${before}`, `title: ${title()}`);
       await own.rebuild();
     };
     const keeps = async (): Promise<Page> => {
-      const { context, page } = await newReader(own);
+      const { context, page } = await newReader(own, { keeps: true });
       closing.push(() => context.close());
       await visit(own, page, `${GULL}index.html`);
       await textOf(page, KEPT, /works offline/);
@@ -146,7 +146,7 @@ export function wholeSuite(): void {
     });
 
     it("says that there is no room, and gives the room back", async () => {
-      const { context, page } = await newReader(own);
+      const { context, page } = await newReader(own, { keeps: true });
       closing.push(() => context.close());
       await visit(own, page, "index.html");
       await page.waitForFunction(async () => (await navigator.serviceWorker.ready).active?.state === "activated");

@@ -15,7 +15,7 @@ export function eveningsSuite(served: () => OpenedSite): void {
   describe("two evenings", () => {
     let maker: Maker;
     beforeEach(async () => {
-      maker = await newMaker(served());
+      maker = await newMaker(served(), { keeps: true });
       await maker.page.setViewport(PHONE);
     });
     afterEach(() => maker.close());

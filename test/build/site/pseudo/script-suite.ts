@@ -2,6 +2,7 @@ import type { Browser, Page } from "puppeteer";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type Maker, MOON, newMaker } from "../../../page/bench/bench-reader.ts";
 import type { Host } from "../../../site/serve.ts";
+import type { Abilities } from "../../../site/shared-site.ts";
 import { settled, textOf } from "../../../site/visit.ts";
 import { pageOverflow } from "./page-overflow.ts";
 import { pageFaults } from "./said.ts";
@@ -22,10 +23,11 @@ export function scriptSuite(served: () => { readonly host: Host; readonly browse
     let maker: Maker;
     let page: Page;
     const visit = (path: string) => page.goto(served().host.site + path, { waitUntil: "load" });
-    beforeEach(async () => {
-      maker = await newMaker(served());
+    const meet = async (abilities?: Abilities) => {
+      maker = await newMaker(served(), abilities);
       page = maker.page;
-    });
+    };
+    beforeEach(() => meet());
     afterEach(() => maker.close());
 
     const state = () => textOf(page, "[data-refit-state]", /«/);
@@ -117,6 +119,8 @@ export function scriptSuite(served: () => { readonly host: Host; readonly browse
 
     it("the view from all sides, a seat's page, and pages without a network", async () => {
       const found: string[] = [];
+      await maker.close();
+      await meet({ keeps: true });
       await visit("kits/harbour-moon/index.html");
       await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
       await page.$eval("[data-round-open]", (button) => (button as HTMLElement).click());
