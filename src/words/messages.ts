@@ -3340,6 +3340,8 @@ export const fitPanelWrongField = (): string => say("fit-panel-wrong-field");
 export const fitPanelFilesWait = (): string => say("fit-panel-files-wait");
 /** It does not fit this book. {why} */
 export const fitPanelMisfit = (args: { readonly why: Word }): string => say("fit-panel-misfit", args);
+/** Comparing the folded corners with the drawing … — While folded corners are compared with the drawing. */
+export const fitPanelMatching = (): string => say("fit-panel-matching");
 /** This book is saved in this browser. Other kits offer it. */
 export const fitPanelSaved = (): string => say("fit-panel-saved");
 /** This browser cannot save your book. Bookmark this page instead. */
@@ -4192,6 +4194,8 @@ export const kitRefitBook = (): string => say("kit-refit-book");
 export const kitRefitFold = (): string => say("kit-refit-fold");
 /** My light */
 export const kitRefitLight = (): string => say("kit-refit-light");
+/** Compare with the drawing — Where corners are folded: tells how much of the drawn outline will be seen from the front on the reader's book. */
+export const kitRefitMatch = (): string => say("kit-refit-match");
 /** Remember this book */
 export const kitRefitKeep = (): string => say("kit-refit-keep");
 /** Use my saved book */

@@ -1,6 +1,7 @@
 import { toDegrees } from "../core/units/angle.ts";
 import type { UnitSystem } from "../core/units/length.ts";
 import { formatSize } from "./lengths.ts";
+import { listText } from "./lists.ts";
 import * as say from "./messages.ts";
 
 /** What an opening does to the picture. Angles radians, widths mm. */
@@ -48,6 +49,23 @@ function shapeArguments(stretch: number): { readonly shape: string; readonly sha
   const share = Number(percent < 10 ? percent.toFixed(1) : percent.toFixed(0));
   if (Math.abs(stretch - 1) < TRUE_WITHIN) return { shape: "true", share };
   return { shape: stretch > 1 ? "wider" : "narrower", share };
+}
+
+/** What stands on the turntable. */
+export interface OnTurntable {
+  readonly corners: boolean;
+  readonly light: boolean;
+  readonly window: boolean;
+}
+
+/** What the view shows of this pattern. */
+export function turntableWords({ corners, light, window }: OnTurntable): string {
+  const parts = [
+    corners ? say.kitRoundCorners() : say.kitRoundLeaves(),
+    ...(light ? [say.kitRoundLight()] : []),
+    ...(window ? [say.kitRoundWindow()] : []),
+  ];
+  return say.kitRoundText({ parts: listText(parts) });
 }
 
 /** From where the book is seen: `Seen from 30° to the right, 10° below, at 200%.` */

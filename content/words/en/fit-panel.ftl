@@ -25,6 +25,8 @@ fit-panel-moved = The picture now begins { $head } from the head, so that it fit
 fit-panel-wrong-field = The marked field is not a measurement that can be used. Correct it to go on.
 fit-panel-files-wait = Files are made once the book fits.
 fit-panel-misfit = It does not fit this book. { $why }
+# While folded corners are compared with the drawing.
+fit-panel-matching = Comparing the folded corners with the drawing …
 fit-panel-saved = This book is saved in this browser. Other kits offer it.
 fit-panel-not-saved = This browser cannot save your book. Bookmark this page instead.
 fit-panel-still-own = The page still shows the kit’s own book.

@@ -67,6 +67,8 @@ kit-refit-text = Replace these with your book’s measurements. Everything on th
 kit-refit-book = My book
 kit-refit-fold = My gauge and folds
 kit-refit-light = My light
+# Where corners are folded: tells how much of the drawn outline will be seen from the front on the reader's book.
+kit-refit-match = Compare with the drawing
 kit-refit-keep = Remember this book
 kit-refit-kept = Use my saved book
 kit-refit-reset = Back to the kit’s own book

@@ -2,7 +2,15 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import { KIT_LIST, listSite, type SiteFile, type SiteList, WORKER } from "../../output/offline/site-list.ts";
+import {
+  KIT_LIST,
+  type ListedKit,
+  listSite,
+  type SiteFile,
+  type SiteList,
+  WORKER,
+} from "../../output/offline/site-list.ts";
+import type { KitFacts } from "../../output/views/kit-card.ts";
 import { CLASSIC_SCRIPT } from "../bundle/classic-script.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import { codeKey } from "../store/code-keys.ts";
@@ -23,10 +31,8 @@ export interface BuiltSite {
 
 /** Lets a built site work without network. The last step of a build: it lists every file. */
 export async function writeOffline({ output, kits, names, store }: BuiltSite): Promise<SiteList> {
-  const editions = kits.flatMap(({ slug, card }) =>
-    card.kit.versions.slice(0, 1).map(({ version, date }) => [slug, { version, date }]),
-  );
-  const { site, kits: lists } = listSite(filesOf(output, names), nameOf, Object.fromEntries(editions));
+  const known = Object.fromEntries(kits.map(({ slug, card }) => [slug, listed(card.kit)]));
+  const { site, kits: lists } = listSite(filesOf(output, names), nameOf, known);
   for (const [slug, list] of Object.entries(lists)) writeFileSync(join(output, "kits", slug, KIT_LIST), list);
   writeFileSync(join(output, WORKER), await workerOf(site, store));
   return site;
@@ -39,6 +45,11 @@ export function retireWorker(output: string): void {
     'self.addEventListener("activate", (event) => event.waitUntil(self.registration.unregister()));',
   ];
   writeFileSync(join(output, WORKER), `${lines.join("\n")}\n`);
+}
+
+function listed({ versions, fit }: KitFacts): ListedKit {
+  const newest = versions[0];
+  return { edition: newest && { version: newest.version, date: newest.date }, byCorners: fit.foldStyle === "corner" };
 }
 
 async function workerOf(site: SiteList, store: Store): Promise<Uint8Array> {

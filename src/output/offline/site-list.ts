@@ -21,6 +21,8 @@ export interface KitList {
   readonly edition?: Edition;
   /** Kept when the kit's page is visited: what she needs to choose it and to work it. */
   readonly files: FileNames;
+  /** Kept with them: scripts of the site that only some kits need. Paths below the site; undefined where it needs none. */
+  readonly shared?: FileNames;
   /** Kept once the reader asks for everything: packets, cut files, the view from all sides, large photos, files for programs. */
   readonly rest: FileNames;
 }
@@ -29,6 +31,13 @@ export interface KitList {
 export interface Edition {
   readonly version: string;
   readonly date: string;
+}
+
+/** What is known of a kit beside its files. */
+export interface ListedKit {
+  readonly edition?: Edition | undefined;
+  /** Whether its leaves are folded by corners: page and bench then need scripts of their own. */
+  readonly byCorners?: boolean;
 }
 
 /** A file of the built site: path below it with `/`, the name of its contents, and how many bytes it takes on a device, as far as that is asked. */
@@ -59,6 +68,8 @@ const OF_GUIDE = /^guide\//;
 /** Scripts and letters of packets, cut files and the view from all sides: kept once one of these was opened, or everything of a kit is asked for. */
 const ON_ASKING =
   /^assets\/(scripts\/(round-view|fit-packet|files|corner|corner-bench)\.js|fonts\/(literata-600|source-sans-3-(400|600|700))\.woff2)$/;
+/** Of these, what folds corners on a kit's page and at its bench. */
+const OF_CORNERS = /^assets\/scripts\/corner(-bench)?\.js$/;
 /** Letters beyond the Latin ones that every page shows, and fonts that the settings name: kept once a page has shown some. */
 const RARE_LETTERS =
   /^assets\/fonts\/(own-|.*-(latin-ext|vietnamese|greek|greek-ext|cyrillic|cyrillic-ext)(-\d+)?\.woff2$)/;
@@ -66,11 +77,11 @@ const RARE_LETTERS =
 const NOT_KEPT =
   /^(schema|private)\/|^(404\.html|sitemap\.xml|feed\.xml|licences\.txt)$|^kits\/[^/]+\/((social\.jpg|makeability\.json)$|(photos|pictures)\/.*\.jpg$)/;
 
-/** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `editions` are by slug. */
+/** Sorts a built site's files into what is kept when. `nameOf` names a text as files are named; `known` is by slug. */
 export function listSite(
   files: readonly SiteFile[],
   nameOf: (text: string) => string,
-  editions: Readonly<Record<string, Edition>> = {},
+  known: Readonly<Record<string, ListedKit>> = {},
 ): { readonly site: SiteList; readonly kits: Readonly<Record<string, string>> } {
   const kept = files.filter(({ path }) => !NOT_KEPT.test(path) && path !== WORKER && !path.endsWith(`/${KIT_LIST}`));
   const bare = kept.filter(
@@ -86,7 +97,9 @@ export function listSite(
   const kits = Object.fromEntries(
     slugs.map((slug) => {
       const own = inKits.filter((file) => file.slug === slug).map(({ inside, name }) => ({ path: inside, name }));
-      return [slug, writeList(kitList(own, editions[slug]))];
+      const { edition, byCorners = false } = known[slug] ?? {};
+      const shared = kept.filter(({ path }) => byCorners && OF_CORNERS.test(path));
+      return [slug, writeList(kitList(own, shared, edition))];
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));
@@ -117,11 +130,12 @@ function bytesOf(files: readonly SiteFile[]): number {
 
 type Named = Pick<SiteFile, "path" | "name">;
 
-function kitList(files: readonly Named[], edition: Edition | undefined): KitList {
+function kitList(files: readonly Named[], shared: readonly Named[], edition: Edition | undefined): KitList {
   const isAtVisit = (file: Named): boolean => AT_VISIT.test(file.path);
   return {
     ...(edition && { edition }),
     files: namesOf(files.filter(isAtVisit)),
+    ...(shared.length > 0 && { shared: namesOf(shared) }),
     rest: namesOf(files.filter((file) => !isAtVisit(file))),
   };
 }

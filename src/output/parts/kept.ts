@@ -3,6 +3,7 @@ import type { SeenPicture } from "../../core/makeability/kept-levels.ts";
 import type { SeenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
+import { seenWords } from "../../words/seen.ts";
 import { shortName } from "../../words/short-name.ts";
 import { type Html, html, type Markup } from "./markup.ts";
 
@@ -21,14 +22,13 @@ export function keptPart({ levels }: Kit, seen: SeenPicture | undefined): Markup
   return seen && kept.length > 0 && sentences(seen, listText(kept));
 }
 
-/** How much of the outline is seen that folded corners show, beside the same kit's figure where it is cut; empty for a piece that is read while walking round. */
+/** How much of the outline is seen that folded corners show; empty for a piece that is read while walking round. */
 export function seenPart(seen: SeenBothWays | undefined): Markup {
-  if (!seen) return false;
-  const percent = (one: number): string => say.unitPercent({ share: Math.round(one * 100) });
-  const folded = percent(seen.folded.paper);
-  const words = seen.cut ? say.cornerSeen({ folded, cut: percent(seen.cut.paper) }) : say.cornerSeenAlone({ folded });
-  return html`<p class="tagline">${words}</p>
-`;
+  return (
+    seen &&
+    html`<p class="tagline">${seenWords(seen)}</p>
+`
+  );
 }
 
 function sentences(seen: SeenPicture, levels: string): Html {

@@ -18,7 +18,7 @@ import { refitForm } from "./refit.ts";
  */
 export function kitPage(view: AnyKitView, story: Html, kept?: Markup, started?: Markup): Html {
   const edition = editionOf(view.kit);
-  return html`<main id="main" class="wrap kit">
+  return html`<main id="main" class="wrap kit${view.way === "corner" && " by-corners"}">
 ${started}
 ${heroPart(view, edition, kept)}
 
@@ -73,13 +73,10 @@ const CHAPTERS: readonly {
   { id: "window", name: "window", heading: say.kitWindow },
 ];
 
-function contents({ pattern, way }: AnyKitView, { versions }: Edition): Html {
+/** Where corners are folded, no link leads to the tacks: the page's style takes it away, as its script may change the way. */
+function contents({ pattern }: AnyKitView, { versions }: Edition): Html {
   const { pocket, window } = closingOf(pattern);
-  const isEmpty: Partial<Readonly<Record<Chapter, boolean>>> = {
-    tacks: way === "corner",
-    window: !pocket && !window,
-  };
-  const there = CHAPTERS.filter(({ name }) => !isEmpty[name]);
+  const there = CHAPTERS.filter(({ name }) => name !== "window" || pocket || window);
   const sections = [
     ["book", say.kitBook()],
     ...there.map(({ id, heading, short = heading }) => [id, short()]),

@@ -12,7 +12,7 @@ export function refitForm(view: Pick<KitViewBase, "kit" | "measuring">): Html {
 <figure class="measure" data-part="measure">${measurePart(view)}</figure>
 ${refitGroups(view.kit).map((group, i) => (i === 0 ? fieldset(group) : folded(group)))}
 <div class="refit-state" role="status" aria-live="polite" tabindex="0" data-refit-state></div>
-<p class="refit-buttons"><button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
+<p class="refit-buttons"><button type="button" data-refit-match hidden>${say.kitRefitMatch()}</button> <button type="button" data-refit-keep hidden>${say.kitRefitKeep()}</button> <button type="button" data-refit-kept hidden>${say.kitRefitKept()}</button> <button type="reset" data-refit-reset>${say.kitRefitReset()}</button></p>
 </form>`;
 }
 

@@ -1,5 +1,4 @@
 import { closingOf } from "../../core/pattern/corner-pattern.ts";
-import { listText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import type { KitViewBase } from "../views/kit-view.ts";
 import { type Html, html, type Markup } from "./markup.ts";
@@ -14,7 +13,7 @@ export function roundPart(view: Rounded): Html {
 <div id="round-stage" class="round-stage" data-round-stage></div>
 <template data-round-template>
 <div class="round-panel">
-<p>${introduction(view)}</p>
+<p data-round-text></p>
 <div class="round-frame">
 <canvas class="round-canvas" tabindex="0" role="application" aria-roledescription="${say.kitRoundRole()}" aria-label="${say.kitRoundAlt({ title: view.kit.title })}" aria-describedby="round-help round-orbit"></canvas>
 </div>
@@ -35,16 +34,6 @@ ${shown(view)}
 </div>
 </div>
 </template>`;
-}
-
-function introduction({ pattern }: Rounded): string {
-  const { pocket, window } = closingOf(pattern);
-  const parts = [
-    pattern.corner ? say.kitRoundCorners() : say.kitRoundLeaves(),
-    ...(pocket ? [say.kitRoundLight()] : []),
-    ...(window ? [say.kitRoundWindow()] : []),
-  ];
-  return say.kitRoundText({ parts: listText(parts) });
 }
 
 function places(): Html {

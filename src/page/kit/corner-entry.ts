@@ -1,3 +1,4 @@
+import { seenBothWays } from "../../core/makeability/silhouette-seen.ts";
 import { computeCorner } from "../../core/pattern/compute-corner.ts";
 import { makeAny } from "../../core/refit/any-making.ts";
 import { cornerCsv } from "../../output/data/pattern-csv.ts";
@@ -8,6 +9,7 @@ import { CORNER_PACKET_PAGES } from "../../output/parts/corner-packet.ts";
 import type { KitPart } from "../../output/parts/kit-parts.ts";
 import { withCornerPacket } from "../../output/views/corner-packet.ts";
 import { type CornerView, viewCorner } from "../../output/views/corner-view.ts";
+import { seenWords } from "../../words/seen.ts";
 import type { CornerWay } from "./corner-way.ts";
 
 /** Script that a kit's page, its worker and its packet fetch where corners are folded. */
@@ -21,6 +23,10 @@ self.leaflightCorner = {
   },
   part: (name, view) => String(CORNER_PARTS[name as KitPart](view)),
   packet: (page, view) => String(CORNER_PACKET_PAGES[page](withCornerPacket(view))),
+  match: ({ kit, pattern }) => {
+    const seen = seenBothWays(kit, pattern);
+    return seen && seenWords(seen);
+  },
   file: fileOf,
 } satisfies CornerWay;
 

@@ -15,6 +15,8 @@ export interface CornerWay {
   readonly part: (name: string, view: CornerView) => string;
   /** Markup of a packet's page. */
   readonly packet: (page: PacketPage, view: CornerView) => string;
+  /** How closely the folded corners match the drawing; undefined for a piece that is read while walking round. Takes as long as a pattern of each way. */
+  readonly match: (view: CornerView) => string | undefined;
   /** Text of a file beside the page; undefined for another address. */
   readonly file: (address: string, view: CornerView) => string | undefined;
 }

@@ -40,6 +40,13 @@ export class FitAnswer {
     if (last?.textContent !== words) this.#place.append(paragraph(words));
   }
 
+  /** Puts a sentence in the place of one that was added. */
+  replace(words: string, by: string): void {
+    this.#place.querySelectorAll("p").forEach((one) => {
+      if (one.textContent === words) one.textContent = by;
+    });
+  }
+
   #list({ lead, offers, units, take }: Ways): HTMLElement[] {
     const list = document.createElement("ul");
     this.#pictured = [];

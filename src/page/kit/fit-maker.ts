@@ -74,6 +74,11 @@ export class FitMaker {
     return this.#view && renderPart("steps", this.#view);
   }
 
+  /** How closely the last book matches the drawing where its corners are folded; undefined where that cannot be told. */
+  match(): string | undefined {
+    return this.#view?.way === "corner" ? self.leaflightCorner!.match(this.#view) : undefined;
+  }
+
   /** A file of the last book. @throws LoadError */
   async file(address: string): Promise<string | undefined> {
     return this.#view && fileText(address, this.#view, this.#load);

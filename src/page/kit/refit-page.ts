@@ -38,6 +38,7 @@ export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
     page.show();
   });
   form.querySelector("[data-refit-keep]")?.addEventListener("click", () => page.keep());
+  form.querySelector("[data-refit-match]")?.addEventListener("click", () => page.match());
   form.querySelector("[data-refit-kept]")?.addEventListener("click", () => page.show(keptBook()));
   document.querySelector("main")?.addEventListener("click", (event) => page.giveFile(event));
   const radios = [...document.querySelectorAll<HTMLInputElement>('.hero input[name="units"]')];
@@ -138,6 +139,15 @@ class RefitPage {
     const kept = keepBook(this.#refit);
     this.#answer.say([kept ? say.fitPanelSaved() : say.fitPanelNotSaved()]);
     this.#form.querySelector<HTMLElement>("[data-refit-kept]")!.hidden = !kept;
+  }
+
+  /** Tells how closely folded corners match the drawing on the reader's book: it takes too long to be told at every key. */
+  async match(): Promise<void> {
+    const turn = this.#turn;
+    this.#answer.add(say.fitPanelMatching());
+    await this.#settled;
+    const words = await this.#work!.make(turn, "match");
+    if (words !== undefined && turn === this.#turn) this.#answer.replace(say.fitPanelMatching(), words);
   }
 
   /** A link to a file of the kit gives the file for the reader's book, and in a form that no build wrote for the kit's own, too. */
@@ -265,6 +275,8 @@ class RefitPage {
     const byCorners = !isCutKit(kit);
     // Where corners are folded there is neither light nor window.
     document.querySelector("main")?.classList.toggle("by-corners", byCorners);
+    this.#form.querySelector<HTMLElement>("[data-refit-match]")!.hidden =
+      !byCorners || kit.fit.view === "along" || Object.keys(refit).length === 0;
     showOwnBook(
       () => needWay(kit),
       () => {

@@ -25,6 +25,7 @@ export class OfflineKits {
       const list = await this.listOf(kit);
       if (!list) return;
       await this.#store.keepAll(folder, list.files, added);
+      await this.#store.keepAll("", list.shared ?? {}, added);
       if (!all) return;
       await this.#store.keepAll(folder, list.rest, added);
       await this.#store.keepAll("", this.#site.asked, added);
@@ -52,7 +53,7 @@ export class OfflineKits {
   async isWhole(kit: string): Promise<boolean> {
     if (this.#whole.has(kit)) return true;
     const list = await this.listOf(kit);
-    const whole = list !== undefined && (await this.#store.holds())(`kits/${kit}/`, list.files);
+    const whole = list !== undefined && isHeld(kit, list, await this.#store.holds());
     if (whole) this.#whole.add(kit);
     return whole;
   }
@@ -64,7 +65,7 @@ export class OfflineKits {
     const editions: Record<string, Edition> = {};
     for (const kit of Object.keys(this.#site.kits)) {
       const list = await this.listOf(kit);
-      if (!list || !holds(`kits/${kit}/`, list.files)) continue;
+      if (!list || !isHeld(kit, list, holds)) continue;
       kits.push(kit);
       if (list.edition) editions[kit] = list.edition;
       if (holds(`kits/${kit}/`, list.rest)) all.push(kit);
@@ -89,6 +90,15 @@ export class OfflineKits {
     );
     return all.flat();
   }
+}
+
+/** Whether all is held that a kit is chosen and worked by. */
+function isHeld(
+  kit: string,
+  { files, shared }: KitList,
+  holds: (folder: string, files: FileNames) => boolean,
+): boolean {
+  return holds(`kits/${kit}/`, files) && holds("", shared ?? {});
 }
 
 export function nameIn(names: FileNames, path: string): string | undefined {

@@ -1,7 +1,7 @@
 import { toDegrees, toRadians } from "../../core/units/angle.ts";
 import type { RoundData } from "../../output/data/round-data.ts";
 import * as say from "../../words/messages.ts";
-import { openingWords, standpointWords } from "../../words/round.ts";
+import { openingWords, standpointWords, turntableWords } from "../../words/round.ts";
 import { bindPointers, type Turner, turnByKey } from "./gestures.ts";
 import { LEVEL_COLOURS } from "./level-colours.ts";
 import { isOwn, openedShape } from "./opened-shape.ts";
@@ -35,6 +35,11 @@ export function showControls(
   standpoint: Standpoint = { begin: THREE_QUARTER, moved: () => {} },
 ): () => void {
   stage.replaceChildren(template.content.cloneNode(true));
+  stage.querySelector("[data-round-text]")!.textContent = turntableWords({
+    corners: data.leaves.some(({ corners }) => corners),
+    light: data.light !== undefined,
+    window: data.insert !== undefined,
+  });
   const canvas = stage.querySelector("canvas")!;
   const turntable = new Turntable(canvas, data);
   bindOrbit(stage, canvas, turntable, standpoint);

@@ -5,7 +5,9 @@ import type { Page } from "puppeteer";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { leafNumber } from "../../../src/core/book/leaf-number.ts";
 import type { Kit } from "../../../src/core/kit/kit.ts";
+import { seenBothWays } from "../../../src/core/makeability/silhouette-seen.ts";
 import { computePattern } from "../../../src/core/pattern/compute.ts";
+import { computeCorner } from "../../../src/core/pattern/compute-corner.ts";
 import { countsOf, effortOf } from "../../../src/core/plan/effort.ts";
 import { fromAddress, toAddress } from "../../../src/core/refit/address.ts";
 import { type Refit, refitKit } from "../../../src/core/refit/refit.ts";
@@ -13,6 +15,7 @@ import { suppliesOf } from "../../../src/core/supplies/supplies.ts";
 import { cutFile } from "../../../src/output/cut/cut-files.ts";
 import { patternCsv } from "../../../src/output/data/pattern-csv.ts";
 import { patternJson } from "../../../src/output/data/pattern-json.ts";
+import { seenWords } from "../../../src/words/seen.ts";
 import { patternOf } from "../../core/pattern/computed.ts";
 import { readKit } from "../../input/kit/kit-folders.ts";
 import { fc } from "../../seed.ts";
@@ -349,6 +352,30 @@ describe("the bench", () => {
       waitUntil: "networkidle0",
     });
     expect(await count()).toBe("0");
+    await page.close();
+  });
+});
+
+describe("a book whose corners a reader folds", () => {
+  it("is compared with the drawing at a press, as the build compares it", async () => {
+    const page = await open(`kits/${SLUG}/index.html?leaves=120&thick=13&folds=corner`);
+    await textOf(page, "[data-refit-state]", /worked out for your book/);
+    await page.click("[data-refit-match]");
+    const told = await textOf(page, "[data-refit-state]", /match .*% of the drawn outline/);
+    const own = readKit(join(site.folder, "content/kits", SLUG), site.folder).kit;
+    const kit = refitKit(own, fromAddress(new URLSearchParams(new URL(page.url()).search), own).refit);
+    const made = computeCorner(kit);
+    if (!made.fits) throw new Error(made.finding.kind);
+    expect(told).toContain(seenWords(seenBothWays(kit, made.pattern)!));
+    expect(told).not.toContain("Comparing");
+    await page.close();
+  });
+
+  it("is not asked for where leaves are cut, nor of the kit's own book", async () => {
+    const page = await open(`kits/${SLUG}/index.html?leaves=120&thick=13`);
+    await textOf(page, "[data-refit-state]", /worked out for your book/);
+    expect(await page.$eval("[data-refit-match]", (button) => (button as HTMLElement).hidden)).toBe(true);
+    expect(await page.$eval('.contents a[href="#tacks"]', (link) => link.checkVisibility())).toBe(true);
     await page.close();
   });
 });

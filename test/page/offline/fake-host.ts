@@ -21,7 +21,10 @@ export interface SiteVersion {
 
 export function siteVersion(files: Readonly<Record<string, string>>): SiteVersion {
   const named = Object.entries(files).map(([path, text]) => ({ path, name: nameOf(text), bytes: () => text.length }));
-  const { site, kits } = listSite(named, nameOf, { gull: { version: "1.2", date: "2026-05-01" } });
+  const { site, kits } = listSite(named, nameOf, {
+    gull: { edition: { version: "1.2", date: "2026-05-01" } },
+    herring: { byCorners: true },
+  });
   const lists = Object.entries(kits).map(([slug, text]) => [`kits/${slug}/offline.json`, text]);
   const worker = `caches.open("leaflight /workshop/"); const version = "${site.version}";`;
   return { files: { ...files, ...Object.fromEntries(lists), "sw.js": worker }, list: site };

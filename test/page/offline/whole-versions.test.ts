@@ -11,6 +11,11 @@ const FILES = {
   "kits/gull/packet-a4.pdf": "%PDF gull",
   "kits/moon/index.html": "moon",
   "kits/moon/kit-data.js": "moon data",
+  "kits/herring/index.html": "herring",
+  "kits/herring/kit-data.js": "herring data",
+  "kits/herring/bench/index.html": "herring bench",
+  "assets/scripts/corner.js": "folds",
+  "assets/scripts/corner-bench.js": "folds at the bench",
 };
 const OLD = siteVersion(FILES);
 const NEW = siteVersion(
@@ -47,6 +52,26 @@ async function given(answers: ReturnType<typeof workerOf>["answers"], asked: Req
   if (response.type === "error") return "error";
   return response.headers.get("location")?.slice(SITE.length) ?? response.text();
 }
+
+describe("a kit that is folded by corners", () => {
+  it("is kept with the scripts that fold them, and its bench is there without a host", async () => {
+    const worker = workerOf(OLD);
+    await worker.kits.keep("herring", false);
+    expect(host.paths).toContain("assets/scripts/corner.js");
+    host.held = undefined;
+    expect((await worker.kits.kept()).kits).toEqual(["herring"]);
+    expect(await given(worker.answers, request("kits/herring/bench/index.html"))).toBe("herring bench");
+    const script = request("assets/scripts/corner-bench.js", "kits/herring/bench/index.html", "no-cors");
+    expect(await given(worker.answers, script)).toBe("folds at the bench");
+  });
+
+  it("is not whole without them", async () => {
+    const worker = workerOf(OLD);
+    await worker.kits.keep("herring", false);
+    for (const address of [...host.kept.keys()]) if (address.includes("corner-bench")) host.kept.delete(address);
+    expect((await workerOf(OLD).kits.kept()).kits).toEqual([]);
+  });
+});
 
 describe("a kit that is kept without its packet", () => {
   let old: ReturnType<typeof workerOf>;

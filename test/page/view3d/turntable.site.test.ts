@@ -200,6 +200,7 @@ describe("the turning view", () => {
     await folded.page.waitForSelector("#round canvas");
     await settled(folded.page);
     expect(difference(cut, await picture(folded.page))).toBeGreaterThan(0.05);
+    expect(await text(folded.page, "[data-round-text]")).toContain("every leaf with its folded corners");
     await folded.page.close();
   });
 
