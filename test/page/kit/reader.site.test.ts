@@ -368,6 +368,7 @@ describe("a book whose corners a reader folds", () => {
     if (!made.fits) throw new Error(made.finding.kind);
     expect(told).toContain(seenWords(seenBothWays(kit, made.pattern)!));
     expect(told).not.toContain("Comparing");
+    expect(await page.$eval('.contents a[href="#tacks"]', (link) => link.checkVisibility())).toBe(false);
     await page.close();
   });
 
