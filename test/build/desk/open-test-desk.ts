@@ -10,6 +10,7 @@ import { News } from "../../../src/build/desk/news.ts";
 import { PageFiles } from "../../../src/build/desk/page-files.ts";
 import { Texts } from "../../../src/build/desk/texts.ts";
 import type { DeskNews, DeskSession, PrintAsk } from "../../../src/input/desk/protocol.ts";
+import { ENGLISH } from "../../english-words.ts";
 import { emptyDesk } from "./empty-desk.ts";
 
 /** The text of a kit that its schema takes. */
@@ -114,7 +115,7 @@ export async function openTestDesk(parent = tmpdir()): Promise<TestDesk> {
     news,
     bring: new BringRoom({ base, content: "content" }),
     texts: new Texts(base, news),
-    files: new PageFiles(() => ({ words: {}, language: "en", title: "Harbour" })),
+    files: new PageFiles(() => ({ words: ENGLISH, language: "en", title: "Harbour" })),
     drawing: new DrawingThread({ base, content: "content" }),
     state: () => ({ ...state, kits: [{ ...moon, ...listed }] }),
     site: () => "http://localhost:9",
