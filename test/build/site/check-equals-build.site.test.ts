@@ -7,14 +7,14 @@ const ROOT = join(import.meta.dirname, "../../..");
 
 describe("check and build", () => {
   it("agree on random sites: what passes the one is built by the other, what does not is told", () => {
-    const told = execFileSync(process.execPath, ["test/hostile/compare.ts", "40", "1"], {
+    const told = execFileSync(process.execPath, ["test/hostile/compare.ts", "26", "1"], {
       cwd: ROOT,
       encoding: "utf8",
     });
     const { tried, built }: Tally = JSON.parse(told.trim().split("\n").at(-1)!);
-    expect(tried).toBe(40);
+    expect(tried).toBe(26);
     // Neither all nor none of them can be built.
-    expect(built).toBeGreaterThan(5);
-    expect(built).toBeLessThan(35);
+    expect(built).toBeGreaterThan(3);
+    expect(built).toBeLessThan(23);
   });
 });

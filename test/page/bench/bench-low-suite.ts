@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { fixturePattern } from "./bench-pattern.ts";
 import { type Maker, MOON, newMaker } from "./bench-reader.ts";
@@ -15,22 +15,21 @@ const SCREENS = [
 /** What she needs for a leaf is seen without scrolling. */
 export function lowSuite(served: () => OpenedSite): void {
   describe("the bench on low screens", () => {
+    const busy = fixturePattern("harbour-moon").leaves.filter(({ cuts }) => cuts.length >= 7);
     let maker: Maker;
-    beforeEach(async () => {
+    beforeAll(async () => {
       maker = await newMaker(served());
       await maker.open(MOON);
+      await maker.goTo("leaf", busy[0]!.leaf);
+      await maker.answer("They are folded");
     });
-    afterEach(() => maker.close());
-
-    const busy = fixturePattern("harbour-moon").leaves.filter(({ cuts }) => cuts.length >= 7);
+    afterAll(() => maker.close());
 
     it.each(SCREENS)(
       "shows page number, marks and drawing of a leaf with seven marks at once at %d × %d",
       async (...size) => {
         const [width, height] = size;
         await maker.page.setViewport({ width, height });
-        await maker.goTo("leaf", busy[0]!.leaf);
-        await maker.answer("They are folded");
         // The drawing follows the room once it changed.
         await maker.page.evaluate(
           () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
