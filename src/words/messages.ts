@@ -946,7 +946,7 @@ export const stepCornerGaugeText = (args: { readonly with: Word; readonly depth:
 export const stepCornerGaugeGist = (args: { readonly with: Word }): string => say("step-corner-gauge-gist", args);
 /** Fold the picture, batch by batch */
 export const stepCorners = (): string => say("step-corners");
-/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, slip the gauge out, and press. Turn the gauge over and fold the corner below at the lower mark in the same way. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepCornersText = (args: { readonly batch: Word }): string => say("step-corners-text", args);
 /** A leaf whose row gives one mark has both corners folded to it.|A leaf without marks is folded whole over the folding card. */
 export const stepCornersEmpty = (args: { readonly empty: Word }): string => say("step-corners-empty", args);

@@ -17,7 +17,7 @@ step-corner-gauge-gist = { $with ->
 }
 
 step-corners = Fold the picture, batch by batch
-step-corners-text = Work on at most { $batch } leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
+step-corners-text = Work on at most { $batch } leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, slip the gauge out, and press. Turn the gauge over and fold the corner below at the lower mark in the same way. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
 step-corners-empty = { $empty ->
     [middle] A leaf whose row gives one mark has both corners folded to it.
    *[card] A leaf without marks is folded whole over the folding card.
