@@ -5,7 +5,7 @@ const GISTS: Readonly<Record<StepId, () => string>> = {
   check: say.stepCheckGist,
   find: say.stepFindGist,
   gauge: say.stepGaugeGist,
-  cornerGauge: say.stepCornerGaugeGist,
+  cornerGauge: () => say.stepCornerGaugeGist({ with: "card" }),
   score: say.stepScoreGist,
   borderBefore: say.stepBorderBeforeGist,
   fold: say.stepFoldGist,

@@ -942,11 +942,11 @@ export const stepPartFoldingCard = (): string => say("step-part-folding-card");
 export const stepCornerGauge = (): string => say("step-corner-gauge");
 /** Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.|Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is {depth} wide, the distance of a whole leaf’s fold from the fore-edge. Keep the gauge’s slanted side straight: every crease follows it. — $depth is empty where there is no card. */
 export const stepCornerGaugeText = (args: { readonly with: Word; readonly depth: Word }): string => say("step-corner-gauge-text", args);
-/** Print the corner gauge and the folding card on card, and cut them out with scissors. */
-export const stepCornerGaugeGist = (): string => say("step-corner-gauge-gist");
+/** Print the corner gauge on card, and cut it out with scissors.|Print the corner gauge and the folding card on card, and cut them out with scissors. */
+export const stepCornerGaugeGist = (args: { readonly with: Word }): string => say("step-corner-gauge-gist", args);
 /** Fold the picture, batch by batch */
 export const stepCorners = (): string => say("step-corners");
-/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
+/** Work on at most {batch} leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, slip the gauge out, and press. Turn the gauge over and fold the corner below at the lower mark in the same way. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf. */
 export const stepCornersText = (args: { readonly batch: Word }): string => say("step-corners-text", args);
 /** A leaf whose row gives one mark has both corners folded to it.|A leaf without marks is folded whole over the folding card. */
 export const stepCornersEmpty = (args: { readonly empty: Word }): string => say("step-corners-empty", args);
@@ -962,16 +962,22 @@ export const stepBorderCardAfter = (args: { readonly count: number; readonly dep
 export const stepBorderMiddleBefore = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-before", args);
 /** When the last batch is done, mark {count} leaf|{count} leaves after the picture {middle} from the head. Fold both corners to the mark along the gauge. */
 export const stepBorderMiddleAfter = (args: { readonly count: number; readonly middle: Word }): string => say("step-border-middle-after", args);
-/** {sheet}, 250–300 g/m², for the corner gauge */
+/** On each leaf before the picture, mark the middle of the fore-edge, and fold both corners to it along the gauge.|Fold the whole leaves before the picture over the folding card. — The two steps in a sentence that holds for every book. */
+export const stepBorderCornerBeforeGist = (args: { readonly empty: Word }): string => say("step-border-corner-before-gist", args);
+/** Last of all leaves, fold both corners of those after the picture to the middle of the fore-edge.|Last of all leaves, fold the whole ones after the picture over the folding card. */
+export const stepBorderCornerAfterGist = (args: { readonly empty: Word }): string => say("step-border-corner-after-gist", args);
+/** {sheet}, 250–300 g/m², for the corner gauge and the strip that props the book */
 export const whyCardCorners = (args: { readonly sheet: Word }): string => say("why-card-corners", args);
+/** to cut out what is of card; no leaf is cut */
+export const whyScissorsCard = (): string => say("why-scissors-card");
 /** One row per leaf. {marks} are measured from the head edge in {units}. The corner above the upper mark and the corner below the lower mark are folded over, each along a slant of 45°. */
 export const cornerTableText = (args: { readonly marks: Word; readonly units: Word }): string => say("corner-table-text", args);
 /** Marks */
 export const cornerTableMarks = (): string => say("corner-table-marks");
 /** An arrow and a second figure mean a steeper crease: it ends that far from the fore-edge on the head or tail edge. */
 export const cornerTableTurned = (): string => say("corner-table-turned");
-/** “2 of 3” means that the picture meets this leaf three times. The leaf shows the second, counted from the head; its neighbours show the others. */
-export const cornerTableTurns = (): string => say("corner-table-turns");
+/** “1 of {of}” means that the picture meets this leaf twice|{of} times. The leaf shows the first strip, counted from the head; its neighbours show the others. — $of is how often the picture meets a leaf at most. */
+export const cornerTableTurns = (args: { readonly of: number }): string => say("corner-table-turns", args);
 /** Upper mark */
 export const cornerTableUpper = (): string => say("corner-table-upper");
 /** Lower mark */
@@ -3174,6 +3180,8 @@ export const doubtLevelName = (args: { readonly level: Word }): string => say("d
 export const doubtLevelsLeftOut = (args: { readonly count: number; readonly levels: Word }): string => say("doubt-levels-left-out", args);
 /** To join a level to the outline, name it in fit.corner.levels. */
 export const doubtLevelsLeftOutDoAuthor = (): string => say("doubt-levels-left-out-do-author");
+/** On {leaves} of {of} leaves the outline is in several pieces, so it looks striped from the front. An outline that most leaves meet once comes out better. */
+export const doubtStriped = (args: { readonly leaves: Word; readonly of: Word }): string => say("doubt-striped", args);
 /** On one leaf the picture has up to {most} strips, and a leaf can show only one.|On {leaves} leaves the picture has up to {most} strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on at least one leaf in {every}. */
 export const doubtTurns = (args: { readonly leaves: number; readonly most: Word; readonly every: Word }): string => say("doubt-turns", args);
 /** One part of the picture is so narrow that no leaf has a turn for it. A wider picture or a book with more leaves would help.|{parts} parts of the picture are so narrow that no leaf has a turn for them. A wider picture or a book with more leaves would help. */
@@ -3260,7 +3268,7 @@ export const fitFieldDepth = (args: { readonly level: Word }): string => say("fi
 export const fitHelpDepth = (): string => say("fit-help-depth");
 /** Folds */
 export const fitFieldFoldStyle = (): string => say("fit-field-fold-style");
-/** Single: fold each strip once. Stepped: fold the whole leaf at the front line first. */
+/** Single: fold each strip once. Stepped: fold the whole leaf at the front line first. Corners: cut nothing, fold the corners beside one strip. */
 export const fitHelpFoldStyle = (): string => say("fit-help-fold-style");
 /** Mark step */
 export const fitFieldMarkStep = (): string => say("fit-field-mark-step");
@@ -4194,6 +4202,8 @@ export const kitRefitBook = (): string => say("kit-refit-book");
 export const kitRefitFold = (): string => say("kit-refit-fold");
 /** My light */
 export const kitRefitLight = (): string => say("kit-refit-light");
+/** The author tells of this kit as it is cut. Your steps below fold it without a knife. — Above what the author tells of a kit that is cut, where a reader folds its corners. */
+export const kitStoryOfCut = (): string => say("kit-story-of-cut");
 /** Compare with the drawing — Where corners are folded: tells how much of the drawn outline will be seen from the front on the reader's book. */
 export const kitRefitMatch = (): string => say("kit-refit-match");
 /** Remember this book */
@@ -6448,7 +6458,7 @@ export const whyString = (): string => say("why-string");
 export const whyStringWaste = (args: { readonly waste: Word }): string => say("why-string-waste", args);
 /** flat, 12–15 mm wide, for the closure */
 export const whyButton = (): string => say("why-button");
-/** to press the score lines and sharpen folds */
+/** to press creases and sharpen folds */
 export const whyBoneFolder = (): string => say("why-bone-folder");
 /** in millimetres */
 export const whyRulerMm = (): string => say("why-ruler-mm");
@@ -6556,6 +6566,8 @@ export const teacherPrint = (): string => say("teacher-print");
 export const teacherSettle = (args: { readonly seat: Word; readonly kit: Word }): string => say("teacher-settle", args);
 /** Buy what is on the shopping list. Check the tools: sharp blades, caps on. */
 export const teacherBuy = (): string => say("teacher-buy");
+/** Buy what is on the shopping list. — Where no seat has a knife. */
+export const teacherBuyFolded = (): string => say("teacher-buy-folded");
 /** Buy what is on the shopping list. Test every light and screw its battery door shut. */
 export const teacherBuyLight = (): string => say("teacher-buy-light");
 /** Cut {what} — $what is how many pieces of what: "2 × door, card". */
@@ -6588,8 +6600,12 @@ export const teacherBagSheets = (): string => say("teacher-bag-sheets");
 export const teacherBagLight = (): string => say("teacher-bag-light");
 /** seat card */
 export const teacherBagCard = (): string => say("teacher-bag-card");
-/** Lay out the room: a mat, a lamp and elbow room for each seat, and a closed container for old blades. Where a glue gun is used, keep water ready for burns. */
+/** Lay out the room: a lamp and elbow room for each seat, a mat for each that cuts, and a closed container for old blades. Where a glue gun is used, keep water ready for burns. */
 export const teacherRoom = (): string => say("teacher-room");
+/** Lay out the room: a lamp and elbow room for each seat. — Where no seat has a knife. */
+export const teacherRoomFolded = (): string => say("teacher-room-folded");
+/** Set who works without a knife an arm’s length from every blade: {seats}. — Beside seats that cut. $seats: "seat 7", "seats 3 and 7". */
+export const teacherRoomApart = (args: { readonly seats: Word }): string => say("teacher-room-apart", args);
 /** To cut in class */
 export const teacherCutInClass = (): string => say("teacher-cut-in-class");
 /** {what}: {where} — What is to be cut, and for which seats: "2 × door, card: seats 2 and 8". */

@@ -41,7 +41,8 @@ export function shoppingNote({ id, reason }: PooledSupply, units: UnitSystem): s
     case "book":
       return say.shoppingBooks();
     case "light":
-    case "tool": {
+    case "tool":
+    case "card-scissors": {
       const why = supplyNote({ id: id === "paper" ? undefined : id, reason: of }, units);
       return why === "" ? say.shoppingSeats({ seats }) : say.shoppingWhy({ why, seats });
     }

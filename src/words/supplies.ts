@@ -170,6 +170,8 @@ function reasonText(reason: SupplyReason, id: SupplyId | undefined, units: UnitS
       return say.whyButton();
     case "tool":
       return toolText(id, units);
+    case "card-scissors":
+      return say.whyScissorsCard();
     case "packing": {
       const { height, piece, pieces } = reason;
       if (piece === undefined) return say.whyPacking({ height: size(height) });

@@ -45,12 +45,10 @@ const REQUIRED: readonly (readonly [source: string, id: string, part: "text" | "
   ["common practice, no source", "cell", "text", /\bAfter display, take the cells out and recycle them\b/],
   ["a teachers' college", "who", "text", /\bbeside a competent adult\b/],
   ["a teachers' college", "who", "short", /\bbeside a competent adult\b/],
-  [
-    "a teachers' college",
-    "who",
-    "text",
-    /\badult does the cutting or stands beside everyone who holds a knife or a glue gun\b/,
-  ],
+  // Who has neither knife nor glue is told of neither: each stands with its own caution.
+  ["a teachers' college", "blade", "text", /\badult does the cutting or stands beside everyone who holds a knife\b/],
+  ["a teachers' college", "glue", "text", /\bglue gun\b.*\badult stands beside everyone who holds one\b/],
+  ["common practice, no source", "who", "text", /\bFor small children, an adult cuts out what is of card\b/],
   ["schools' sheets on glue guns", "glue", "text", /\bA glue gun burns, even a low-temperature one\b/],
   ["schools' sheets on glue guns", "glue", "short", /\bA glue gun burns even when set low\b/],
   ["schools' sheets on glue guns", "glue", "text", /\bnozzle down on a stand\b/],

@@ -148,6 +148,7 @@ const DOUBTS: readonly Doubt[] = [
   { kind: "left-without-knife", light: false, window: true },
   { kind: "levels-left-out", levels: [2] },
   { kind: "levels-left-out", levels: [2, 3] },
+  { kind: "striped", leaves: 88, of: 96 },
   { kind: "turns", leaves: 1, most: 2, every: 2 },
   { kind: "turns", leaves: 40, most: 3, every: 4 },
   { kind: "unseen-parts", parts: 1 },

@@ -11,10 +11,13 @@ step-corner-gauge-text = { $with ->
     [gauge] Print the packet’s sheet with the corner gauge on card, and cut it out with scissors.
    *[card] Print the packet’s sheet with the corner gauge on card, and cut out both pieces with scissors. The folding card is { $depth } wide, the distance of a whole leaf’s fold from the fore-edge.
 } Keep the gauge’s slanted side straight: every crease follows it.
-step-corner-gauge-gist = Print the corner gauge and the folding card on card, and cut them out with scissors.
+step-corner-gauge-gist = { $with ->
+    [gauge] Print the corner gauge on card, and cut it out with scissors.
+   *[card] Print the corner gauge and the folding card on card, and cut them out with scissors.
+}
 
 step-corners = Fold the picture, batch by batch
-step-corners-text = Work on at most { $batch } leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, and press. Turn the gauge over and fold the corner below at the lower mark. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
+step-corners-text = Work on at most { $batch } leaves at a time. Mark the fore-edge at both figures of the row, or from the leaf’s strip. Lay the corner gauge’s straight side along the fore-edge, its point at the upper mark. Fold the corner above toward you over the slanted side, slip the gauge out, and press. Turn the gauge over and fold the corner below at the lower mark in the same way. What stands between the marks is the picture. Tick the row. At each checkpoint, compare the page number and the first mark before you turn the leaf.
 step-corners-empty = { $empty ->
     [middle] A leaf whose row gives one mark has both corners folded to it.
    *[card] A leaf without marks is folded whole over the folding card.
@@ -39,14 +42,29 @@ step-border-middle-after = When the last batch is done, mark { $count ->
    *[other] { $count } leaves
 } after the picture { $middle } from the head. Fold both corners to the mark along the gauge.
 
-why-card-corners = { $sheet }, 250–300 g/m², for the corner gauge
+# The two steps in a sentence that holds for every book.
+step-border-corner-before-gist = { $empty ->
+    [middle] On each leaf before the picture, mark the middle of the fore-edge, and fold both corners to it along the gauge.
+   *[card] Fold the whole leaves before the picture over the folding card.
+}
+step-border-corner-after-gist = { $empty ->
+    [middle] Last of all leaves, fold both corners of those after the picture to the middle of the fore-edge.
+   *[card] Last of all leaves, fold the whole ones after the picture over the folding card.
+}
+
+why-card-corners = { $sheet }, 250–300 g/m², for the corner gauge and the strip that props the book
+why-scissors-card = to cut out what is of card; no leaf is cut
 
 ## The table
 
 corner-table-text = One row per leaf. { $marks } are measured from the head edge in { $units }. The corner above the upper mark and the corner below the lower mark are folded over, each along a slant of 45°.
 corner-table-marks = Marks
 corner-table-turned = An arrow and a second figure mean a steeper crease: it ends that far from the fore-edge on the head or tail edge.
-corner-table-turns = “2 of 3” means that the picture meets this leaf three times. The leaf shows the second, counted from the head; its neighbours show the others.
+# $of is how often the picture meets a leaf at most.
+corner-table-turns = “1 of { $of }” means that the picture meets this leaf { $of ->
+    [2] twice
+   *[other] { $of } times
+}. The leaf shows the first strip, counted from the head; its neighbours show the others.
 corner-table-upper = Upper mark
 corner-table-lower = Lower mark
 corner-table-turn = Shows

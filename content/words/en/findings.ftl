@@ -347,6 +347,7 @@ doubt-levels-left-out = { $count ->
    *[other] Folded corners show one outline, and { $levels } are no part of it.
  }
 doubt-levels-left-out-do-author = To join a level to the outline, name it in fit.corner.levels.
+doubt-striped = On { $leaves } of { $of } leaves the outline is in several pieces, so it looks striped from the front. An outline that most leaves meet once comes out better.
 doubt-turns = { $leaves ->
     [one] On one leaf the picture has up to { $most } strips, and a leaf can show only one.
    *[other] On { $leaves } leaves the picture has up to { $most } strips, and a leaf can show only one. Neighbouring leaves take turns, so each strip is on at least one leaf in { $every }.

@@ -67,6 +67,8 @@ kit-refit-text = Replace these with your book’s measurements. Everything on th
 kit-refit-book = My book
 kit-refit-fold = My gauge and folds
 kit-refit-light = My light
+# Above what the author tells of a kit that is cut, where a reader folds its corners.
+kit-story-of-cut = The author tells of this kit as it is cut. Your steps below fold it without a knife.
 # Where corners are folded: tells how much of the drawn outline will be seen from the front on the reader's book.
 kit-refit-match = Compare with the drawing
 kit-refit-keep = Remember this book

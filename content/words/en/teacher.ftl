@@ -87,6 +87,8 @@ teacher-collect = { $count ->
 teacher-print = Print what the print plan lists, in its order and at 100%. Check the 100 mm bars on the first sheet of each.
 teacher-settle = Sort out seat { $seat }: { $kit } does not fit its book.
 teacher-buy = Buy what is on the shopping list. Check the tools: sharp blades, caps on.
+# Where no seat has a knife.
+teacher-buy-folded = Buy what is on the shopping list.
 teacher-buy-light = Buy what is on the shopping list. Test every light and screw its battery door shut.
 # $what is how many pieces of what: "2 × door, card".
 teacher-cut = Cut { $what }
@@ -109,7 +111,11 @@ teacher-bag-gauge-sheet = sheet for its gauge
 teacher-bag-sheets = sheets for its gauge and window
 teacher-bag-light = light with its battery door screwed shut (no loose cells)
 teacher-bag-card = seat card
-teacher-room = Lay out the room: a mat, a lamp and elbow room for each seat, and a closed container for old blades. Where a glue gun is used, keep water ready for burns.
+teacher-room = Lay out the room: a lamp and elbow room for each seat, a mat for each that cuts, and a closed container for old blades. Where a glue gun is used, keep water ready for burns.
+# Where no seat has a knife.
+teacher-room-folded = Lay out the room: a lamp and elbow room for each seat.
+# Beside seats that cut. $seats: "seat 7", "seats 3 and 7".
+teacher-room-apart = Set who works without a knife an arm’s length from every blade: { $seats }.
 teacher-cut-in-class = To cut in class
 # What is to be cut, and for which seats: "2 × door, card: seats 2 and 8".
 teacher-cut-for = { $what }: { $where }

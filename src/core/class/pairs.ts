@@ -1,6 +1,7 @@
 import type { KitClass } from "./kit-class.ts";
 import { minuteOfWork } from "./running-order.ts";
 import { endsOf, type SeatSchedule } from "./schedule.ts";
+import { isKnifeFree } from "./seat-way.ts";
 
 /** Two seats side by side: one that is done early beside one that needs longer. */
 export interface SeatPair {
@@ -15,8 +16,16 @@ export interface SeatPair {
 /** Less than this apart, neither waits for the other, minutes. */
 const NOTICEABLE = 10;
 
-/** The quickest beside the slowest, the next quickest beside the next slowest; those that are about as quick sit anywhere. */
+/**
+ * The quickest beside the slowest, the next quickest beside the next slowest; those that are about as quick sit anywhere. Who
+ * works without a knife neither sits beside one nor helps with it.
+ */
 export function seatPairs(plan: Pick<KitClass, "sessions">, schedules: readonly SeatSchedule[]): SeatPair[] {
+  const { cut = [], folded = [] } = Object.groupBy(schedules, ({ fit }) => (isKnifeFree(fit.seat) ? "folded" : "cut"));
+  return [cut, folded].flatMap((some) => pairsAmong(plan, some));
+}
+
+function pairsAmong(plan: Pick<KitClass, "sessions">, schedules: readonly SeatSchedule[]): SeatPair[] {
   const order = schedules.toSorted((a, b) => doneAt(a) - doneAt(b) || numberOf(a) - numberOf(b));
   const half = Math.floor(order.length / 2);
   return order.slice(0, half).flatMap((helper, i) => {

@@ -106,11 +106,17 @@ function pooledLine(plan: KitClass, of: readonly SeatSupply[]): NeededSupply {
     own: first.own,
     unit: first.unit,
     sheet: undefined,
-    reason: { kind: "seats", seats: of.length, of: first.reason },
+    reason: { kind: "seats", seats: of.length, of: reasonOf(of) },
     need: tidy(need),
     worth: worth === undefined ? undefined : tidy(worth, 2),
     shares: new Map(of.map(({ seat, supply }) => [seat, supply.exact])),
   };
+}
+
+/** The first seat's reason; of scissors the one of a seat that may cut leaves with them, too. */
+function reasonOf(of: readonly SeatSupply[]): Supply["reason"] {
+  const reasons = of.map(({ supply }) => supply.reason);
+  return reasons.find((reason) => reason?.kind !== "card-scissors") ?? reasons[0];
 }
 
 /** How many of a tool there are, where seats share it. */

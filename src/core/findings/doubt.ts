@@ -21,6 +21,8 @@ export type GraveDoubt =
   | { readonly kind: "springs-open"; readonly opening: number; readonly resting: number }
   | { readonly kind: "coarse"; readonly leaves: number; readonly column: number }
   | { readonly kind: "out-of-shape"; readonly stretch: number }
+  /** More than half of the leaves that could show the picture, `of` them, share it out in turns: between the strips the ground is seen. */
+  | { readonly kind: "striped"; readonly leaves: number; readonly of: number }
   | { readonly kind: "narrow-floor"; readonly level: number; readonly width: number; readonly need: number }
   | {
       readonly kind: "light-wider-than-hole";
@@ -61,6 +63,7 @@ const GRAVE: readonly Doubt["kind"][] = [
   "springs-open",
   "coarse",
   "out-of-shape",
+  "striped",
   "narrow-floor",
   "light-wider-than-hole",
 ];

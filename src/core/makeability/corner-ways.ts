@@ -62,7 +62,7 @@ interface Trial {
   readonly figures: Figures;
 }
 
-/** Kits that are changed and still fit, with nothing grave that is new. */
+/** Kits that are changed and still fit, with nothing grave that is new; stripes lie in the picture itself, and show where less of it is merged. */
 function trialsOf(kit: Kit, pattern: CornerPattern, doubts: readonly Doubt[]): Trial[] {
   let left = MOST_LEAVES;
   return changesOf(kit, pattern).flatMap(({ change, kit: changed }: ChangedKit): Trial[] => {
@@ -77,7 +77,9 @@ function isNoGraver(
   { findings }: Extract<FitResult<CornerPattern>, { readonly fits: true }>,
   before: readonly Doubt[],
 ): boolean {
-  return findings.every((doubt) => !isGrave(doubt) || before.some(({ kind }) => kind === doubt.kind));
+  return findings.every(
+    (doubt) => !isGrave(doubt) || doubt.kind === "striped" || before.some(({ kind }) => kind === doubt.kind),
+  );
 }
 
 function waysOut(kind: CornerTrouble["kind"], before: Figures, trials: readonly Trial[]): WayOut[] {

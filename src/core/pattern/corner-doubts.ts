@@ -8,6 +8,7 @@ export function cornerDoubts(kit: Kit, pattern: CornerPattern): Doubt[] {
   const found = [
     ...bookDoubts(kit),
     ...shapeDoubts(pattern),
+    stripedDoubt(pattern),
     droppedDoubt(pattern),
     leftOutDoubt(pattern),
     ...turnDoubts(pattern),
@@ -25,6 +26,14 @@ function droppedDoubt({ corner: { dropped } }: CornerPattern): Doubt | undefined
 
 function leftOutDoubt({ corner: { leftOut } }: CornerPattern): Doubt | undefined {
   return leftOut.length === 0 ? undefined : { kind: "levels-left-out", levels: leftOut };
+}
+
+/** Above this share of leaves that take turns, less than about nine tenths of the outline is seen; measured on demo kits and silhouettes of the tests. */
+const MOST_TURNS = 1 / 2;
+
+function stripedDoubt({ fit, corner: { turns } }: CornerPattern): Doubt | undefined {
+  const of = fit.lastLeaf - fit.firstLeaf + 1;
+  return turns.leaves > MOST_TURNS * of ? { kind: "striped", leaves: turns.leaves, of } : undefined;
 }
 
 function turnDoubts({

@@ -11,7 +11,9 @@ export function cornerSupplies(kit: Kit, work: readonly WorkStep[]): Supply[] {
   const computed = [
     material(kit, "book", 1, "each", { kind: "book", leaves, leafHeight, leafWidth }),
     material(kit, "card", 1, "sheet", { kind: "corner-card", sheet: kit.sheets[0]!.name }),
-    ...TOOL_SUPPLIES.filter((id) => used.has(id)).map(tool),
+    ...TOOL_SUPPLIES.filter((id) => used.has(id)).map(
+      (id): Supply => (id === "scissors" ? { ...tool(id), reason: { kind: "card-scissors" } } : tool(id)),
+    ),
   ];
   return mergeOwn(computed, kit.supplies);
 }

@@ -46,5 +46,7 @@ export type SupplyReason =
   | { readonly kind: "string"; readonly waste: number }
   | { readonly kind: "button" }
   | { readonly kind: "tool" }
+  /** Scissors that cut out what is of card, and no leaf. */
+  | { readonly kind: "card-scissors" }
   /** What keeps the gauge level: up to a height, in so many of the maker's own pieces where she states their thickness. */
   | { readonly kind: "packing"; readonly height: number; readonly piece: number | undefined; readonly pieces: number };

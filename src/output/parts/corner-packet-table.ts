@@ -15,7 +15,7 @@ export function cornerPacketTable(view: PrintedCorner, size: TableSize, reading?
   const words = [
     say.cornerPacketText({ units: unitName(kit.units) }),
     ...(turned > 0 ? [say.cornerTableTurned()] : []),
-    ...(turns.leaves > 0 ? [say.cornerTableTurns()] : []),
+    ...(turns.leaves > 0 ? [say.cornerTableTurns({ of: turns.most })] : []),
   ].join(" ");
   return html`${raw(packet.front)}<p class="words">${words}</p>
 ${reading}${merged(view, size)}<div class="batches corner-batches ${size}">${packet.table.map(

@@ -38,7 +38,7 @@ function introduction({ kit, pattern: { corner } }: PatternPage): Html {
   const marks = html`<strong>${say.cornerTableMarks()}</strong>`;
   const more = [
     ...(corner.turned > 0 ? [say.cornerTableTurned()] : []),
-    ...(corner.turns.leaves > 0 ? [say.cornerTableTurns()] : []),
+    ...(corner.turns.leaves > 0 ? [say.cornerTableTurns({ of: corner.turns.most })] : []),
   ];
   return html`${rich(say.cornerTableText, { marks, units: unitName(kit.units) })}${more.map((one) => ` ${one}`)}`;
 }

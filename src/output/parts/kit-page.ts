@@ -34,7 +34,11 @@ ${filled(view, "takes")}
 <p><a href="#supplies">${say.kitTakesAll()}</a></p>
 </section>
 
-<div class="telling prose">${story}
+<div class="telling prose">${
+    view.way === "cut" &&
+    html`<p class="note corners-only">${say.kitStoryOfCut()}</p>
+`
+  }${story}
 ${creditsPart(view.kit, edition)}
 </div>
 

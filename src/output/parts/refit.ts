@@ -27,7 +27,7 @@ function fieldset({ title, fields }: RefitGroup, seen = ""): Html {
 <fieldset><legend${seen !== "" && html` class="${seen}"`}>${title}</legend>
 <div class="fields">${fields.map(
     (field) => html`
-<div class="field"><label for="fit-${field.name}">${field.label}</label>${control(field)}
+<div class="field${field.cutOnly && " cut-only"}"><label for="fit-${field.name}">${field.label}</label>${control(field)}
 <p class="help" id="fit-${field.name}-help">${field.help}</p></div>`,
   )}
 </div></fieldset>`;

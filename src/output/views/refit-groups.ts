@@ -1,4 +1,4 @@
-import type { Kit } from "../../core/kit/kit.ts";
+import { backgroundLevel, type Kit } from "../../core/kit/kit.ts";
 import type { Field } from "../../core/refit/field.ts";
 import { fieldsOf } from "../../core/refit/fields.ts";
 import { fieldHelp, fieldLabel, fieldText, optionText } from "../../words/fields.ts";
@@ -15,6 +15,8 @@ export interface RefitField {
   readonly keys: "numeric" | "decimal" | "text";
   /** What stands in it while it is empty; undefined where the other figures decide that. */
   readonly hint: string | undefined;
+  /** Whether it counts for nothing where corners are folded: the depth of a level that is not the ground. */
+  readonly cutOnly: boolean;
 }
 
 /** Fields of the fit panel that stand together, with what the kit says. */
@@ -51,6 +53,7 @@ function refitField(field: Field, kit: Kit): RefitField {
       EMPTY_IS_OWN.includes(field.form) && field.key !== "lastPage"
         ? say.measureHintKit({ figure: fieldText(field, kit) })
         : undefined,
+    cutOnly: "level" in field && field.level !== backgroundLevel(kit.levels),
   };
 }
 

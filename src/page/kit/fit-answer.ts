@@ -38,6 +38,7 @@ export class FitAnswer {
   add(words: string): void {
     const last = this.#place.lastElementChild;
     if (last?.textContent !== words) this.#place.append(paragraph(words));
+    this.#showEnd();
   }
 
   /** Puts a sentence in the place of one that was added. */
@@ -45,6 +46,12 @@ export class FitAnswer {
     this.#place.querySelectorAll("p").forEach((one) => {
       if (one.textContent === words) one.textContent = by;
     });
+    this.#showEnd();
+  }
+
+  /** On a low screen the answer is lower than its words. */
+  #showEnd(): void {
+    this.#place.scrollTop = this.#place.scrollHeight;
   }
 
   #list({ lead, offers, units, take }: Ways): HTMLElement[] {

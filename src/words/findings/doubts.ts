@@ -53,6 +53,8 @@ export function doubtText(doubt: Doubt, { units, levels }: Telling): string {
       const names = doubt.levels.map((level) => say.doubtLevelName({ level: levels[level - 1]!.name }));
       return say.doubtLevelsLeftOut({ count: names.length, levels: listText(names) });
     }
+    case "striped":
+      return say.doubtStriped({ leaves: doubt.leaves, of: doubt.of });
     case "turns":
       return say.doubtTurns({ leaves: doubt.leaves, most: doubt.most, every: doubt.every });
     case "unseen-parts":

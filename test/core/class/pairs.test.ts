@@ -34,6 +34,18 @@ describe("seatPairs(plan, schedules)", () => {
     expect(pairs()).toEqual([]);
   });
 
+  it("sets nobody without a knife beside a blade, however quick", () => {
+    const corners = madeKit({ rates: STILL, fit: { foldStyle: "corner" } });
+    const seats = [20, 40, 60, 90].map((score, i) =>
+      madeSeat(i + 1, { kit: i % 2 === 0 ? corners : madeKit({ rates: STILL }), byStage: { score } }),
+    );
+    const found = seatPairs(plan, scheduleOf(plan, seats)).map(({ helper, helped }) => [helper, helped]);
+    expect(found).toEqual([
+      [2, 4],
+      [1, 3],
+    ]);
+  });
+
   it("has no moment where the helper is not done in class", () => {
     expect(pairs(130, 200)[0]!.from).toBeUndefined();
   });

@@ -9,6 +9,7 @@ const GRAVE: Readonly<Record<Doubt["kind"], boolean>> = {
   "springs-open": true,
   coarse: true,
   "out-of-shape": true,
+  striped: true,
   "narrow-floor": true,
   "light-wider-than-hole": true,
   "level-out-of-reach": false,

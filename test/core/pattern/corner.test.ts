@@ -177,6 +177,17 @@ describe("what may disappoint in folded corners", () => {
     expect(doubtsOf(cornerKit({}, RING))).toContainEqual({ kind: "turns", leaves, most, every });
   });
 
+  it("tells of stripes where more than half of the leaves take turns", () => {
+    const striped = (kit: Kit) => doubtsOf(kit).find(({ kind }) => kind === "striped");
+    expect(striped(cornerKit({}, DISC))).toBeUndefined();
+    const { corner, fit } = cornerPattern(cornerKit({}, BARS));
+    const of = fit.lastLeaf - fit.firstLeaf + 1;
+    expect(2 * corner.turns.leaves).toBeGreaterThan(of);
+    expect(striped(cornerKit({}, BARS))).toEqual({ kind: "striped", leaves: corner.turns.leaves, of });
+    // A ring is met twice only beside its hole: by half of its leaves, and that is told as turns alone.
+    expect(striped(cornerKit({}, RING))).toBeUndefined();
+  });
+
   it("tells of parts that no leaf has a turn for", () => {
     // Beside a bar stand two posts one unit wide each, narrower than the leaves' distance at the side.
     const thin = { ...BARS!, rings: [box(0, 10, 100, 40), box(10, 60, 10.6, 90), box(11, 45, 11.6, 55)] };

@@ -33,7 +33,7 @@ export const corners: readonly Scene[] = [
     };
     return { room: "corners", name: `front-${name}`, of: cornerFront, draw };
   }),
-  ...(["gull", "narrow"] as const).map((name): Scene => {
+  ...(["gull", "narrow", "rtl"] as const).map((name): Scene => {
     const draw = (): string => {
       const { kit, pattern } = cornerKit(name);
       return onSheet(cornerGaugeSheets(kit, pattern)[0]!);

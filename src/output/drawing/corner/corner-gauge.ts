@@ -24,7 +24,7 @@ export function cornerGaugeSheets(kit: Kit, pattern: CornerPattern): string[] {
   const wide = cornerGaugeWidth(pattern);
   const size = foldingCardSize(pattern);
   const beside = LEFT + wide + GAP;
-  const gauge = gaugeAt(wide);
+  const gauge = gaugeAt(wide, kit.book.direction === "rtl");
   const lines = [say.drawCornerGaugeMake(), say.drawCornerGaugeUse(), say.drawCornerGaugeTurn()].map(headLine).join("");
   const card = (x: number): string => (size ? cardAt(x, size, kit) : "");
   const sheets =
@@ -32,11 +32,12 @@ export function cornerGaugeSheets(kit: Kit, pattern: CornerPattern): string[] {
   return sheets.map((drawn) => lines + drawn + calibration(kit.units));
 }
 
-/** The gauge from the printed side, as for the corner above on a page whose fore-edge is to the right. */
-function gaugeAt(wide: number): string {
+/** The gauge from the printed side, as for the corner above: its straight side where the page before the hands has its fore-edge. */
+function gaugeAt(wide: number, isLeft: boolean): string {
   const right = LEFT + wide;
   const point = TOP + wide;
-  const ring = cornerGaugeRing(wide).map(([x, y]): Point => [LEFT + x, TOP + y]);
+  const along = (fromRight: number): number => (isLeft ? LEFT + fromRight : right - fromRight);
+  const ring = cornerGaugeRing(wide).map(([x, y]): Point => [along(wide - x), TOP + y]);
   const foot = Math.max(...ring.map(([, y]) => y));
   const straight = foot - point;
   const upright = (x: number, words: string, size: number): string =>
@@ -51,14 +52,15 @@ function gaugeAt(wide: number): string {
       class: "corner-gauge",
       ...OUTLINE,
     }),
-    upright(right - 2.2, say.drawCornerGaugeFlush(), 3.2),
-    text(right - 5, point + 3.5, say.drawCornerGaugePoint(), {
+    upright(along(isLeft ? 4.6 : 2.2), say.drawCornerGaugeFlush(), 3.2),
+    text(along(5), point + 3.5, say.drawCornerGaugePoint(), {
       ...lettersWithin(wide - 6, say.drawCornerGaugePoint(), 3),
-      "text-anchor": "end",
+      "text-anchor": isLeft ? "start" : "end",
     }),
-    text(LEFT + 3, foot - 4, say.drawCornerGaugeName(), {
+    text(along(wide - 3), foot - 4, say.drawCornerGaugeName(), {
       ...lettersWithin(wide - 10, say.drawCornerGaugeName(), 4),
       "font-weight": 700,
+      "text-anchor": isLeft ? "end" : "start",
     }),
   ].join("");
 }

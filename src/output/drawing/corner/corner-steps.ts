@@ -15,7 +15,7 @@ import { bodyOf, KEPT, type LeafPlace } from "./leaf-shape.ts";
 const CELL = { width: 38, height: 52, gap: 4 };
 
 /** A leaf's field in a cell: below the title, gutter to the left, room for marks at the fore-edge. */
-const FIELD = { left: 2, top: 9, edge: 30, height: 40 };
+const FIELD = { left: 2, top: 9, edge: 28, height: 40 };
 
 /** The back of a page that lies folded on its own front. */
 const BACK = "#efe3c4";
@@ -103,7 +103,7 @@ function marksOf({ pen, place, creases, size }: Scene): string {
       const y = place.y(from.at);
       const words = pen.words([FIELD.edge + 1.4, y + (corner === "head" ? -0.6 : 2.6)], size(from.at), {
         size: SMALL,
-        room: CELL.width - FIELD.edge + 2,
+        room: CELL.width - FIELD.edge - 1.4,
       });
       return pen.segment(FIELD.edge - 2.4, y, FIELD.edge + 1, y, { ...THIN, "stroke-width": "0.4" }) + words;
     })

@@ -22,12 +22,18 @@ export function cornerStrips(kit: Kit, pattern: CornerPattern, batches: readonly
   return layStrips(kit, pattern, batches, {
     hasMarks: ({ fold }) => creasesOf(fold).length > 0,
     marksOf: ({ fold }) => creasesOf(fold).map(({ from }) => from.at),
-    draw: (leaf, x, part, style) => cornerStrip(leaf, x, part, style),
+    draw: (leaf, x, part, style) => cornerStrip(leaf, x, part, { style, isLeft: kit.book.direction === "rtl" }),
     key: say.drawCornerStripKey(),
   });
 }
 
-function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, style: LengthStyle): string {
+interface StripSetting {
+  readonly style: LengthStyle;
+  /** Whether the page before the hands has its fore-edge to the left. */
+  readonly isLeft: boolean;
+}
+
+function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, setting: StripSetting): string {
   const top = TITLE + TAB - part.from;
   const creases = creasesOf(leaf.fold);
   return [
@@ -36,7 +42,7 @@ function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, style: Length
     ...names(leaf, x + STRIP / 2),
     ...creases
       .filter(({ from }) => from.at >= part.from && from.at <= part.to)
-      .map((crease) => markOf(crease, x, top, style)),
+      .map((crease) => markOf(crease, x, top, setting)),
   ].join("");
 }
 
@@ -49,15 +55,16 @@ function toned({ corner, from }: Crease, x: number, top: number, part: StripPart
 }
 
 /** The mark, the slant of its corner, and on that side where a steeper crease ends. */
-function markOf(crease: Crease, x: number, top: number, { units }: LengthStyle): string {
+function markOf(crease: Crease, x: number, top: number, { style, isLeft }: StripSetting): string {
   const { corner, from, to } = crease;
   const away = corner === "head" ? -1 : 1;
   const y = top + from.at;
+  const edge = isLeft ? x : x + STRIP;
   const slant = linePath([
-    [x + STRIP, y],
-    [x + STRIP - SLANT, y + away * SLANT],
+    [edge, y],
+    [edge + (isLeft ? SLANT : -SLANT), y + away * SLANT],
   ]);
-  const end = isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, units) }) : "";
+  const end = isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, style.units) }) : "";
   return (
     tag("path", { d: slant, stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" }) +
     markLine(end, x, y, y + (away < 0 ? -SLANT - 0.8 : SLANT + 2.8))

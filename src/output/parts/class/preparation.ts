@@ -44,14 +44,27 @@ function tasks(view: ClassView): Markup[] {
     ...(awaiting.length > 0 ? [say.teacherCollect({ count: awaiting.length, seats: seatsText(awaiting) })] : []),
     say.teacherPrint(),
     ...misfits.map(({ number, kitTitle }) => say.teacherSettle({ seat: number, kit: kitTitle })),
-    hasLight ? say.teacherBuyLight() : say.teacherBuy(),
+    hasLight ? say.teacherBuyLight() : hasNoKnife(view) ? say.teacherBuyFolded() : say.teacherBuy(),
     ...(plan.ready.includes("parts")
       ? preparation.map(cutBefore)
       : [hasWindow ? say.teacherLayOutWindow() : say.teacherLayOut()]),
     ...(plan.ready.includes("scores") ? [say.teacherScores()] : []),
     say.teacherBag({ things: rowText(bagThings(view)) }),
-    say.teacherRoom(),
+    roomTask(view),
   ];
+}
+
+/** Whether all seats fold only; a class without seats may have any. */
+function hasNoKnife({ seats }: Pick<ClassView, "seats">): boolean {
+  return seats.length > 0 && seats.every(({ knifeFree }) => knifeFree);
+}
+
+/** How the room is laid out: seats without a knife away from those that cut. */
+function roomTask({ seats }: Pick<ClassView, "seats">): string {
+  const folded = seats.filter(({ knifeFree }) => knifeFree).map(({ number }) => number);
+  if (folded.length === 0) return say.teacherRoom();
+  if (hasNoKnife({ seats })) return say.teacherRoomFolded();
+  return `${say.teacherRoom()} ${say.teacherRoomApart({ seats: seatsText(folded) })}`;
 }
 
 function cutBefore({ what, where }: PreparationRow): Html {

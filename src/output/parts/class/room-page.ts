@@ -1,4 +1,4 @@
-import { stepGist } from "../../../words/gists.ts";
+import { handoutGist } from "../../../words/handout-gists.ts";
 import * as say from "../../../words/messages.ts";
 import type { ClassView } from "../../views/class/class-view.ts";
 import type { Handout } from "../../views/class/handout-views.ts";
@@ -41,12 +41,12 @@ function controls(sessions: readonly RoomSession[]): Html {
 }
 
 /** A kit's steps, one of which is shown at a time. */
-function shownSteps({ name, view: { steps } }: Handout, { plan }: ClassView, first: boolean): Html {
+function shownSteps({ name, view: { kit, steps } }: Handout, { plan }: ClassView, first: boolean): Html {
   return html`${steps.map(
     ({ id, title, ready, figure }, i) => html`<article class="shown" data-shown${first && i === 0 && " data-now"}>
 <p class="over">${say.roomStep({ kit: name, number: i + 1, of: steps.length })}</p>
 <h2>${title}</h2>
-<div class="shown-body${figure && " with-figure"}"><p>${ready && plan.ready.includes(ready) ? say.teacherDone() : stepGist(id)}</p>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div>
+<div class="shown-body${figure && " with-figure"}"><p>${ready && plan.ready.includes(ready) ? say.teacherDone() : handoutGist(id, kit)}</p>${figure && html`<div class="drawn">${raw(figure.svg)}</div>`}</div>
 </article>`,
   )}`;
 }

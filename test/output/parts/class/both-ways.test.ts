@@ -69,7 +69,23 @@ describe("pages of a class with both ways", () => {
     expect(BOTH.cautions.map(({ id }) => id)).toEqual(["who", "blade"]);
     expect(ALONE.handouts.map(({ view }) => view.way)).toEqual(["corner"]);
     expect(ALONE.cautions.map(({ id }) => id)).toEqual(["who"]);
-    expect(read(teacherPacket(ALONE))).not.toMatch(/knives|Cut away|scoring gauge/);
+    expect(read(teacherPacket(ALONE))).not.toMatch(
+      /knives|blades|Cut away|a mat|glue gun|scoring gauge|background line/,
+    );
+    const [cuts, folds] = read(teacherPacket(BOTH)).split("Little Gull, without a knife: the steps");
+    expect(cuts).toContain("before the picture at the background line");
+    expect(folds).toContain("before the picture over the folding card");
+    expect(folds).not.toContain("background line");
+  });
+
+  it("lay out the room so that who folds sits away from blades, and buy scissors for the card", () => {
+    expect(read(teacherPacket(BOTH))).toContain(
+      "Set who works without a knife an arm’s length from every blade: seat 2.",
+    );
+    expect(read(teacherPacket(ALONE))).not.toContain("arm’s length");
+    expect(read(teacherPacket(ALONE))).toContain("to cut out what is of card; no leaf is cut");
+    // One pair of scissors of the two may be for leaves.
+    expect(read(teacherPacket(BOTH))).not.toContain("no leaf is cut");
   });
 
   it("count knives for seats that have one", () => {
