@@ -360,7 +360,7 @@ describe("a book whose corners a reader folds", () => {
   it("is compared with the drawing at a press, as the build compares it", async () => {
     const page = await open(`kits/${SLUG}/index.html?leaves=120&thick=13&folds=corner`);
     await textOf(page, "[data-refit-state]", /worked out for your book/);
-    await page.click("[data-refit-match]");
+    await (await page.waitForSelector("[data-refit-match]", { visible: true }))!.click();
     const told = await textOf(page, "[data-refit-state]", /match .*% of the drawn outline/);
     const own = readKit(join(site.folder, "content/kits", SLUG), site.folder).kit;
     const kit = refitKit(own, fromAddress(new URLSearchParams(new URL(page.url()).search), own).refit);
