@@ -1652,7 +1652,7 @@ export const deskNoScript = (): string => say("desk-no-script");
 export const deskClosedTitle = (): string => say("desk-closed-title");
 /** Open the desk with the address that npm start told on the terminal: its key lets in this browser alone. */
 export const deskUnopened = (): string => say("desk-unopened");
-/** The desk answers to 127.0.0.1 and localhost alone. */
+/** The desk answers to 127.0.0.1, localhost and [::1] alone. */
 export const deskOtherHost = (): string => say("desk-other-host");
 /** The desk only answers its own pages. */
 export const deskOtherOrigin = (): string => say("desk-other-origin");
@@ -1762,6 +1762,8 @@ export const servedOnDesk = (): string => say("served-on-desk");
 export const servedPrinted = (): string => say("served-printed");
 /** npm start does not answer. Start it again. */
 export const servedAway = (): string => say("served-away");
+/** This site answers to 127.0.0.1, localhost and [::1] alone. Started with npm start -- --network, it answers to other machines, too. — What a program is told that asks for the site by another name of this computer. Names of computers and what is typed stay as they are. */
+export const servedOtherHost = (): string => say("served-other-host");
 /** Not all kits are here yet — While kits are still worked out after the start, above the catalogue. */
 export const servedWaitingTitle = (): string => say("served-waiting-title");
 /** {known} of {all} kits are worked out so far. The others follow, and a page that is gone to comes first. */
