@@ -1122,6 +1122,10 @@ export const deskClassSeat = (args: { readonly seat: Word }): string => say("des
 export const deskClassSeatKit = (args: { readonly seat: Word; readonly kit: Word }): string => say("desk-class-seat-kit", args);
 /** A row without a seat’s number */
 export const deskClassSeatUnnumbered = (): string => say("desk-class-seat-unnumbered");
+/** The seats are being fetched … — In the place of the grid, until it is there. */
+export const deskClassOpening = (): string => say("desk-class-opening");
+/** Drawing the kits that the seats are judged by: {kit}, {there} of {of} … — $kit: title of the kit that is drawn now, the one of this number; $of: how many kits the class has. */
+export const deskClassWaiting = (args: { readonly kit: Word; readonly there: Word; readonly of: Word }): string => say("desk-class-waiting", args);
 /** There is no seat yet. Add one, or paste rows from a spreadsheet. */
 export const deskClassNone = (): string => say("desk-class-none");
 /** The book carries the kit well. */
