@@ -1404,7 +1404,7 @@ export const deskKitDoorLeft = (): string => say("desk-kit-door-left");
 export const deskKitDoorRight = (): string => say("desk-kit-door-right");
 /** Panel */
 export const deskKitDoorPanel = (): string => say("desk-kit-door-panel");
-/** bent round the leaves */
+/** bent round */
 export const deskKitDoorWrap = (): string => say("desk-kit-door-wrap");
 /** flat */
 export const deskKitDoorFlat = (): string => say("desk-kit-door-flat");
@@ -1476,7 +1476,7 @@ export const deskNewChoose = (): string => say("desk-new-choose");
 export const deskNewChooseOther = (): string => say("desk-new-choose-other");
 /** Drop a picture here — What the place says that pictures are dropped on. */
 export const deskNewDrop = (): string => say("desk-new-drop");
-/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
+/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
 export const deskNewKinds = (args: { readonly most: Word }): string => say("desk-new-kinds", args);
 /** Your picture is being looked at … */
 export const deskNewReading = (): string => say("desk-new-reading");
@@ -1712,6 +1712,10 @@ export const deskStateWaiting = (): string => say("desk-state-waiting");
 export const deskStateFine = (): string => say("desk-state-fine");
 /** Draft */
 export const deskDraft = (): string => say("desk-draft");
+/** Lay it on the table — Leads to where a kit is changed by looking, and to the seats of a class. */
+export const deskLayKit = (): string => say("desk-lay-kit");
+/** Lay out its seats */
+export const deskLayClass = (): string => say("desk-lay-class");
 /** See its page — The kit’s page of the served site. */
 export const deskSeePage = (): string => say("desk-see-page");
 /** Open its file */

@@ -73,6 +73,9 @@ desk-state-look = Needs a look
 desk-state-waiting = Not worked out yet
 desk-state-fine = Fine
 desk-draft = Draft
+# Leads to where a kit is changed by looking, and to the seats of a class.
+desk-lay-kit = Lay it on the table
+desk-lay-class = Lay out its seats
 # The kit’s page of the served site.
 desk-see-page = See its page
 desk-open-file = Open its file

@@ -40,7 +40,10 @@ export async function seatsView(place: HTMLElement, desk: SeatsDesk, slug: strin
   const entry = classes.find((one) => one.slug === slug);
   const known = laid.get(slug);
   const kept = known?.model.isChanged ? known : undefined;
-  if (entry && !kept) place.innerHTML = String(deskSeats(entry.title, seatsWait()));
+  if (entry && !kept) {
+    place.innerHTML = String(deskSeats(entry.title, seatsWait()));
+    place.querySelector("[data-told]")!.textContent = say.deskKitToldSame();
+  }
   const loaded = entry && (kept?.loaded ?? (await loadClass(entry, { kits, classes }, desk.server, tellWait(place))));
   if (!entry || !loaded) {
     const line = document.createElement("p");
