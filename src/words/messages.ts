@@ -1212,8 +1212,12 @@ export const deskKitLoading = (): string => say("desk-kit-loading");
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
 /** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */
 export const deskKitCornerTitle = (): string => say("desk-kit-corner-title");
-/** Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file. */
+/** Its figures are changed here. Which shapes are joined stands in its file. */
 export const deskKitCornerLede = (): string => say("desk-kit-corner-lede");
+/** Empty leaves — How leaves are folded that show nothing of the picture. */
+export const deskKitCornerEmpty = (): string => say("desk-kit-corner-empty");
+/** straight, at the ground’s depth|straight, fore-edge to gutter|both corners to the middle */
+export const deskKitCornerEmptyFold = (args: { readonly fold: Word }): string => say("desk-kit-corner-empty-fold", args);
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
 /** What lies on the sheet */
