@@ -1128,6 +1128,10 @@ export const deskClassSeat = (args: { readonly seat: Word }): string => say("des
 export const deskClassSeatKit = (args: { readonly seat: Word; readonly kit: Word }): string => say("desk-class-seat-kit", args);
 /** A row without a seat’s number */
 export const deskClassSeatUnnumbered = (): string => say("desk-class-seat-unnumbered");
+/** The seats are being fetched … — In the place of the grid, until it is there. */
+export const deskClassOpening = (): string => say("desk-class-opening");
+/** Drawing the kits that the seats are judged by: {kit}, {there} of {of} … — $kit: title of the kit that is drawn now, the one of this number; $of: how many kits the class has. */
+export const deskClassWaiting = (args: { readonly kit: Word; readonly there: Word; readonly of: Word }): string => say("desk-class-waiting", args);
 /** There is no seat yet. Add one, or paste rows from a spreadsheet. */
 export const deskClassNone = (): string => say("desk-class-none");
 /** The book carries the kit well. */
@@ -1214,8 +1218,12 @@ export const deskKitLoading = (): string => say("desk-kit-loading");
 export const deskKitNoKit = (): string => say("desk-kit-no-kit");
 /** This kit is folded by corners — A kit that is made without a knife: nothing of it is laid out. */
 export const deskKitCornerTitle = (): string => say("desk-kit-corner-title");
-/** Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file. */
+/** Its figures are changed here. Which shapes are joined stands in its file. */
 export const deskKitCornerLede = (): string => say("desk-kit-corner-lede");
+/** Empty leaves — How leaves are folded that show nothing of the picture. */
+export const deskKitCornerEmpty = (): string => say("desk-kit-corner-empty");
+/** straight, at the ground’s depth|straight, fore-edge to gutter|both corners to the middle */
+export const deskKitCornerEmptyFold = (args: { readonly fold: Word }): string => say("desk-kit-corner-empty-fold", args);
 /** The sheet */
 export const deskKitSheet = (): string => say("desk-kit-sheet");
 /** What lies on the sheet */
@@ -1406,7 +1414,7 @@ export const deskKitDoorLeft = (): string => say("desk-kit-door-left");
 export const deskKitDoorRight = (): string => say("desk-kit-door-right");
 /** Panel */
 export const deskKitDoorPanel = (): string => say("desk-kit-door-panel");
-/** bent round the leaves */
+/** bent round */
 export const deskKitDoorWrap = (): string => say("desk-kit-door-wrap");
 /** flat */
 export const deskKitDoorFlat = (): string => say("desk-kit-door-flat");
@@ -1478,7 +1486,7 @@ export const deskNewChoose = (): string => say("desk-new-choose");
 export const deskNewChooseOther = (): string => say("desk-new-choose-other");
 /** Drop a picture here — What the place says that pictures are dropped on. */
 export const deskNewDrop = (): string => say("desk-new-drop");
-/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
+/** SVG, PNG, JPEG, WebP or AVIF, at most {most} MB — $most: MB. */
 export const deskNewKinds = (args: { readonly most: Word }): string => say("desk-new-kinds", args);
 /** Your picture is being looked at … */
 export const deskNewReading = (): string => say("desk-new-reading");
@@ -1658,7 +1666,7 @@ export const deskNoScript = (): string => say("desk-no-script");
 export const deskClosedTitle = (): string => say("desk-closed-title");
 /** Open the desk with the address that npm start told on the terminal: its key lets in this browser alone. */
 export const deskUnopened = (): string => say("desk-unopened");
-/** The desk answers to 127.0.0.1 and localhost alone. */
+/** The desk answers to 127.0.0.1, localhost and [::1] alone. */
 export const deskOtherHost = (): string => say("desk-other-host");
 /** The desk only answers its own pages. */
 export const deskOtherOrigin = (): string => say("desk-other-origin");
@@ -1714,6 +1722,10 @@ export const deskStateWaiting = (): string => say("desk-state-waiting");
 export const deskStateFine = (): string => say("desk-state-fine");
 /** Draft */
 export const deskDraft = (): string => say("desk-draft");
+/** Lay it on the table — Leads to where a kit is changed by looking, and to the seats of a class. */
+export const deskLayKit = (): string => say("desk-lay-kit");
+/** Lay out its seats */
+export const deskLayClass = (): string => say("desk-lay-class");
 /** See its page — The kit’s page of the served site. */
 export const deskSeePage = (): string => say("desk-see-page");
 /** Open its file */
@@ -1768,6 +1780,8 @@ export const servedOnDesk = (): string => say("served-on-desk");
 export const servedPrinted = (): string => say("served-printed");
 /** npm start does not answer. Start it again. */
 export const servedAway = (): string => say("served-away");
+/** This site answers to 127.0.0.1, localhost and [::1] alone. Started with npm start -- --network, it answers to other machines, too. — What a program is told that asks for the site by another name of this computer. Names of computers and what is typed stay as they are. */
+export const servedOtherHost = (): string => say("served-other-host");
 /** Not all kits are here yet — While kits are still worked out after the start, above the catalogue. */
 export const servedWaitingTitle = (): string => say("served-waiting-title");
 /** {known} of {all} kits are worked out so far. The others follow, and a page that is gone to comes first. */

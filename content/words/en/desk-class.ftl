@@ -51,6 +51,10 @@ desk-class-working = …
 desk-class-seat = Seat { $seat }
 desk-class-seat-kit = Seat { $seat }: { $kit }
 desk-class-seat-unnumbered = A row without a seat’s number
+# In the place of the grid, until it is there.
+desk-class-opening = The seats are being fetched …
+# $kit: title of the kit that is drawn now, the one of this number; $of: how many kits the class has.
+desk-class-waiting = Drawing the kits that the seats are judged by: { $kit }, { $there } of { $of } …
 desk-class-none = There is no seat yet. Add one, or paste rows from a spreadsheet.
 desk-class-told-fits = The book carries the kit well.
 desk-class-told-check = The book carries the kit, but look at this first.

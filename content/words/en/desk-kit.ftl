@@ -42,7 +42,14 @@ desk-kit-no-kit = There is no kit of this name.
 
 # A kit that is made without a knife: nothing of it is laid out.
 desk-kit-corner-title = This kit is folded by corners
-desk-kit-corner-lede = Its figures are changed here. Which shapes are joined, and how empty leaves are folded, stands in its file.
+desk-kit-corner-lede = Its figures are changed here. Which shapes are joined stands in its file.
+# How leaves are folded that show nothing of the picture.
+desk-kit-corner-empty = Empty leaves
+desk-kit-corner-empty-fold = { $fold ->
+    [line] straight, at the ground’s depth
+    [half] straight, fore-edge to gutter
+   *[middle] both corners to the middle
+  }
 
 ## The sheet
 
@@ -184,7 +191,7 @@ desk-kit-door-hinge = Hinge
 desk-kit-door-left = left
 desk-kit-door-right = right
 desk-kit-door-panel = Panel
-desk-kit-door-wrap = bent round the leaves
+desk-kit-door-wrap = bent round
 desk-kit-door-flat = flat
 desk-kit-motif-add = Add a motif
 desk-kit-motif-choose = Choose one

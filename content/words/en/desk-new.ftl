@@ -32,7 +32,7 @@ desk-new-choose-other = Choose another file
 # What the place says that pictures are dropped on.
 desk-new-drop = Drop a picture here
 # $most: MB.
-desk-new-kinds = SVG, PNG, JPEG, WebP or AVIF, at most { $most } MB
+desk-new-kinds = SVG, PNG, JPEG, WebP or AVIF, at most { $most } MB
 desk-new-reading = Your picture is being looked at …
 desk-new-too-large = { $file } is larger than the { $most } MB that a picture may have.
 desk-new-one-file = One picture makes a kit; the first of these was taken.

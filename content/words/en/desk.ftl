@@ -12,7 +12,7 @@ desk-no-script = The desk needs JavaScript. Allow it for this address, and load 
 
 desk-closed-title = The desk is locked
 desk-unopened = Open the desk with the address that npm start told on the terminal: its key lets in this browser alone.
-desk-other-host = The desk answers to 127.0.0.1 and localhost alone.
+desk-other-host = The desk answers to 127.0.0.1, localhost and [::1] alone.
 desk-other-origin = The desk only answers its own pages.
 desk-other-method = The desk does not take this way of asking.
 desk-other-type = The desk only takes what its own pages send.
@@ -73,6 +73,9 @@ desk-state-look = Needs a look
 desk-state-waiting = Not worked out yet
 desk-state-fine = Fine
 desk-draft = Draft
+# Leads to where a kit is changed by looking, and to the seats of a class.
+desk-lay-kit = Lay it on the table
+desk-lay-class = Lay out its seats
 # The kit’s page of the served site.
 desk-see-page = See its page
 desk-open-file = Open its file
@@ -127,6 +130,8 @@ served-here = Only here, while the site is being made:
 served-on-desk = Open it on the desk
 served-printed = All PDFs are printed: the links of this page open them at once.
 served-away = npm start does not answer. Start it again.
+# What a program is told that asks for the site by another name of this computer. Names of computers and what is typed stay as they are.
+served-other-host = This site answers to 127.0.0.1, localhost and [::1] alone. Started with npm start -- --network, it answers to other machines, too.
 
 # While kits are still worked out after the start, above the catalogue.
 served-waiting-title = Not all kits are here yet

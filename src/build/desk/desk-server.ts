@@ -7,9 +7,7 @@ import type { Desk } from "./desk.ts";
 import { deskApp } from "./desk-app.ts";
 import { OPEN } from "./gate.ts";
 import { newKeys } from "./keys.ts";
-
-/** Nobody but this machine reaches this address. */
-const LOOPBACK = "127.0.0.1";
+import { LOOPBACK } from "./loopback.ts";
 
 /** So many ports are tried, one after the other. */
 const TRIED = 20;

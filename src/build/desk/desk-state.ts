@@ -12,6 +12,7 @@ import type { ClassEntry } from "../library/class-entry.ts";
 import type { KitEntry } from "../library/kit-entry.ts";
 import type { Library, Waiting } from "../library/library.ts";
 import { kitJobs } from "../print/kit-jobs.ts";
+import { coverPath } from "./cover.ts";
 
 /** What of a library is on the desk. */
 export type ShownLibrary = Pick<
@@ -28,8 +29,12 @@ interface Place {
   readonly isWaiting: boolean;
 }
 
-/** All that is on the desk, by a library. */
-export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
+/** All that is on the desk, by a library; `names` are those of the contents of what stands in the site, by paths below it. */
+export function deskState(
+  library: ShownLibrary,
+  isBusy: boolean,
+  names: ReadonlyMap<string, string> = new Map(),
+): DeskState {
   const { base, settings, kits, classes, motifs, fonts, waiting } = library;
   const messages = [...library.messages, ...library.photoMessages];
   const folders = { kits: listed(base, "kits"), classes: listed(base, "classes") };
@@ -49,6 +54,7 @@ export function deskState(library: ShownLibrary, isBusy: boolean): DeskState {
         kitEntry(
           place("kits", folder),
           kits.find(({ slug }) => slug === slugOf(folder)),
+          names.get(coverPath(slugOf(folder))),
         ),
       ),
     ),
@@ -75,7 +81,8 @@ export function waitingDesk(base: string, title: string, language: string): Desk
   return deskState({ base, settings: { title, language }, ...nothing, waiting }, true);
 }
 
-function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
+/** `cover` is the name of the cover's content; a cover that is not made yet goes by the name of its kit's. */
+function kitEntry(place: Place, entry: KitEntry | undefined, cover: string | undefined): DeskEntry {
   const { base, folder } = place;
   const draft = draftIn(folder, base);
   const slug = slugOf(folder);
@@ -86,7 +93,7 @@ function kitEntry(place: Place, entry: KitEntry | undefined): DeskEntry {
     draft: draft !== undefined,
     page: draft?.why === "no index" ? undefined : `/kits/${slug}/`,
     authorPage: entry && authorAddress(slug).replace("index.html", ""),
-    cover: entry && `/covers/${slug}?${entry.key.slice(0, 16)}`,
+    cover: entry && `/covers/${slug}?${(cover ?? entry.key).slice(0, 16)}`,
     papers: entry ? kitJobs("", entry.card.kit).map(({ target }) => `/${target.split(sep).join("/")}`) : [],
   };
 }

@@ -6,6 +6,7 @@ import { DESK_HEADER, type DeskRefusal } from "../../input/desk/protocol.ts";
 import { html } from "../../output/parts/markup.ts";
 import * as say from "../../words/messages.ts";
 import { type DeskKeys, isKey } from "./keys.ts";
+import { isLoopbackHost } from "./loopback.ts";
 import { plainPage } from "./plain-page.ts";
 
 /** Who may come in: this machine's own browser, with a page that this server gave it. */
@@ -70,10 +71,9 @@ export function refuse(context: Context, status: 400 | 403 | 404 | 405 | 413 | 4
 
 function refusal(context: Context, gate: Gate): Response | undefined {
   const { method, path } = context.req;
-  const hosts = [`127.0.0.1:${gate.port}`, `localhost:${gate.port}`];
-  const host = context.req.header("host") ?? "";
+  const host = context.req.header("host");
   // A name that somebody made lead to this machine is no name of this server.
-  if (!hosts.includes(host)) return refuse(context, 403, say.deskOtherHost());
+  if (!isLoopbackHost(host, gate.port)) return refuse(context, 403, say.deskOtherHost());
   const origin = context.req.header("origin");
   if (origin !== undefined && origin !== `http://${host}`) return refuse(context, 403, say.deskOtherOrigin());
   if (!["GET", "HEAD", "POST"].includes(method)) return refuse(context, 405, say.deskOtherMethod());

@@ -2,10 +2,8 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Hono } from "hono";
 import { deskPage } from "../../output/parts/desk/desk-page.ts";
+import { COVER, coverPath } from "./cover.ts";
 import type { Desk } from "./desk.ts";
-
-/** A kit's front as the catalogue shows it. */
-const COVER = "small.webp";
 
 /** Addresses of the desk's one page: what is seen there is chosen by its script. */
 const VIEWS = ["/", "/kits/:slug", "/classes/:slug", "/new"];
@@ -32,7 +30,7 @@ export function pageRoutes(
     const known = state().kits.find(({ slug }) => slug === context.req.param("slug"));
     if (known?.cover === undefined) return next();
     const folder = join(output, "kits", known.slug);
-    if (!existsSync(join(folder, COVER))) await visit(`/kits/${known.slug}/${COVER}`);
+    if (!existsSync(join(folder, COVER))) await visit(`/${coverPath(known.slug)}`);
     const cover = coverIn(folder);
     return cover ? context.body(cover, 200, { "Content-Type": "image/webp" }) : next();
   });

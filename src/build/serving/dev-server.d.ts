@@ -21,6 +21,13 @@ declare module "@11ty/eleventy-dev-server" {
     serve(port: number): void;
     readonly server: Server;
     _serverListen(port: number): void;
+    onRequestHandler(request: IncomingMessage, response: ServerResponse): Promise<void>;
+    /** Opens `updateServer`, once the server listens. */
+    setupReloadNotifier(): void;
+    /** A `WebSocketServer` of ws. */
+    readonly updateServer: {
+      readonly options: { verifyClient?: (asked: { readonly req: IncomingMessage }) => boolean };
+    };
     ready(): Promise<void>;
     getServerUrl(host: string): string;
     reload(): void;

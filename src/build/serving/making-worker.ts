@@ -98,7 +98,7 @@ const follower: Follower = {
     tellFailure(error);
     tell({ told: "failed", sentence: foreseen(error) ?? say.servingFailed() });
   },
-  read: (library) => tell({ told: "state", state: deskState(library, library.waiting.kits.size > 0) }),
+  read: (library) => tell({ told: "state", state: deskState(library, library.waiting.kits.size > 0, maker.names) }),
   hasNews: () => news !== undefined,
 };
 

@@ -1,21 +1,43 @@
+import type { IncomingMessage, ServerResponse } from "node:http";
 import EleventyDevServer from "@11ty/eleventy-dev-server";
-
-/** Nobody but this machine reaches this address. */
-const LOOPBACK = "127.0.0.1";
+import * as say from "../../words/messages.ts";
+import { isLoopbackHost, LOOPBACK } from "../desk/loopback.ts";
 
 type Options = ConstructorParameters<typeof EleventyDevServer>[2];
 
-/** Eleventy's server of a folder: it listens to this machine alone, unless it is open to the network. */
+/**
+ * Eleventy's server of a folder: it listens and answers to this machine alone, unless it is open to the network. Pages of other
+ * origins can read nothing of it, neither as scripts nor by a name that they made lead here, nor listen to its news.
+ */
 export class PageServer extends EleventyDevServer {
-  readonly #host: string | undefined;
+  readonly #isOpenToNetwork: boolean;
 
   constructor(folder: string, isOpenToNetwork: boolean, options: Options) {
     super("Leaflight", folder, { ...options, showAllHosts: isOpenToNetwork });
-    this.#host = isOpenToNetwork ? undefined : LOOPBACK;
+    this.#isOpenToNetwork = isOpenToNetwork;
   }
 
   /** What the server begins to listen by, at each port that it tries; by itself it listens to every machine. */
   override _serverListen(port: number): void {
-    this.server.listen({ port, host: this.#host });
+    this.server.listen({ port, host: this.#isOpenToNetwork ? undefined : LOOPBACK });
+  }
+
+  /** What every request comes to first. */
+  override async onRequestHandler(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
+    if (this.#isAddressed(request)) return super.onRequestHandler(request, response);
+    response.writeHead(403, { "Content-Type": "text/plain; charset=utf-8" });
+    response.end(`${say.servedOtherHost()}\n`);
+  }
+
+  /** What is opened to tell pages that they changed: a page of any origin may ask for it. */
+  override setupReloadNotifier(): void {
+    super.setupReloadNotifier();
+    this.updateServer.options.verifyClient = ({ req }) =>
+      this.#isAddressed(req) && req.headers.origin === `http://${req.headers.host}`;
+  }
+
+  #isAddressed({ headers, socket }: IncomingMessage): boolean {
+    return this.#isOpenToNetwork || isLoopbackHost(headers.host, socket.localPort ?? 0);
   }
 }

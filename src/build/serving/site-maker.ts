@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { contentPath } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
 import { makeScripts } from "../bundle/make-scripts.ts";
+import { coverPath } from "../desk/cover.ts";
 import { copyFonts } from "../fonts/copy-fonts.ts";
 import type { Site } from "../kits/kit-crew.ts";
 import type { KitStageName } from "../kits/kit-stages.ts";
@@ -30,7 +31,7 @@ export interface Follower {
   readonly show: () => void;
   /** Called with an error that keeps something from being made. */
   readonly failed: (error: unknown) => void;
-  /** Called with the site when it was read again. */
+  /** Called with the site when it was read again, or covers of its kits are others. */
   readonly read: (library: Library) => void;
   /** Whether something changed meanwhile: then the rest of a turn is left to the next one. */
   readonly hasNews: () => boolean;
@@ -44,6 +45,9 @@ const LATER: readonly KitStageName[] = ["pictures", "photos", "author", "cut fil
 
 /** What a page shows. */
 const SHOWN = /\.(html|css|js|svg|webp|jpg|png|woff2)$/;
+
+/** What the desk shows of the site itself. */
+const COVERS = new RegExp(`^${coverPath("[^/]+")}$`);
 
 /** What is copied once for all that parts share. */
 const FONTS = "fonts";
@@ -70,6 +74,11 @@ export class SiteMaker {
   /** Makes first what stands at a path below the site; settles when it is made, or cannot be. Whoever calls this sees to it that `serveVisits` is called. */
   visit(path: string): Promise<void> {
     return this.#visits.add(path);
+  }
+
+  /** Names of the contents of what stands in the site, by paths below it. */
+  get names(): ReadonlyMap<string, string> {
+    return this.#placing.names;
   }
 
   /** Whether something is asked for that is not made yet. */
@@ -105,7 +114,7 @@ export class SiteMaker {
    * @returns whether the site is whole: nothing failed, and nothing was left to the next turn @throws Error where nothing could be read yet
    */
   async turn(kits: readonly string[], follower: Follower): Promise<boolean> {
-    const { show, hasNews } = follower;
+    const { hasNews } = follower;
     let isWhole = true;
     for (const step of this.#isShown ? this.#laterTurn(kits, follower) : this.#firstTurn(follower)) {
       await this.serveVisits(follower);
@@ -123,7 +132,7 @@ export class SiteMaker {
       this.#placing.keep((part) => this.#isLeftOut(part));
       this.#placing.sweep();
     }
-    this.#show(show);
+    this.#show(follower);
     await this.#reader.rest();
     return isWhole;
   }
@@ -134,7 +143,7 @@ export class SiteMaker {
     yield () => read(this.library!);
     yield () => this.#makeRest((part) => part === "site");
     yield () => this.#copyFonts(this.library!);
-    yield () => this.#show(show);
+    yield () => this.#show({ show, read });
     yield* this.#wholeSteps({ show, read });
   }
 
@@ -143,7 +152,7 @@ export class SiteMaker {
     yield* this.#waitingSteps({ show, read });
     yield* this.#kitSteps(FIRST);
     yield* this.#otherSteps();
-    yield () => this.#show(show);
+    yield () => this.#show({ show, read });
     yield* this.#kitSteps(LATER);
     yield () => this.#makeScripts();
   }
@@ -163,7 +172,7 @@ export class SiteMaker {
       if (this.library!.kits.length < 2 * shown) continue;
       shown = this.library!.kits.length;
       yield () => this.#makeRest((part) => part === "site");
-      yield () => this.#show(show);
+      yield () => this.#show({ show, read });
     }
     if (tried.size === 0) return;
     if (this.library!.waiting.kits.size > 0) {
@@ -211,7 +220,7 @@ export class SiteMaker {
   /** Pages of kits that changed, before the site is read again and all else is looked through. */
   *#laterTurn(kits: readonly string[], { show, read }: Follower): Generator<Step> {
     yield () => this.#makePages(kits);
-    yield () => this.#show(show);
+    yield () => this.#show({ show, read });
     yield () => this.#reader.open();
     yield () => read(this.library!);
     yield* this.#wholeSteps({ show, read });
@@ -261,11 +270,12 @@ export class SiteMaker {
     return { placing: this.#placing, aside: this.#place.aside, surroundings };
   }
 
-  #show(show: Follower["show"]): void {
+  #show({ show, read }: Pick<Follower, "show" | "read">): void {
     const changed = this.#placing.takeChanged();
     const { messages, photoMessages } = this.library!;
     const told = JSON.stringify([messages, photoMessages]);
     if (!this.#isShown || told !== this.#told || changed.some((path) => SHOWN.test(path))) show();
+    if (changed.some((path) => COVERS.test(path))) read(this.library!);
     this.#isShown = true;
     this.#told = told;
   }

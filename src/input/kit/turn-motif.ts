@@ -8,12 +8,24 @@ import type { DrawnMotif } from "./drawn-motif.ts";
 import { inDigits } from "./lightened.ts";
 import type { StatedMotif } from "./schema-motif.ts";
 
+/** A motif's area on the window, and the size of its box there. */
+type TurnedMotif = Pick<MotifWish, "area" | "width" | "height">;
+
+/** What each drawn motif was turned to last: who changes something else of its kit has it stated again and again. */
+const latest = new WeakMap<DrawnMotif, { readonly asked: string; readonly made: TurnedMotif }>();
+
 /** A motif as it stands on the window: mirrored, turned, and with the size of its box there. @throws ProblemError where that depends on the frame */
-export function turnMotif(
-  drawn: DrawnMotif,
-  stated: StatedMotif,
-  at: FieldPath,
-): Pick<MotifWish, "area" | "width" | "height"> {
+export function turnMotif(drawn: DrawnMotif, stated: StatedMotif, at: FieldPath): TurnedMotif {
+  const { width, height, turn, mirror } = stated;
+  const asked = JSON.stringify([width, height, turn, mirror]);
+  const known = latest.get(drawn);
+  if (known?.asked === asked) return known.made;
+  const made = turnedNow(drawn, stated, at);
+  latest.set(drawn, { asked, made });
+  return made;
+}
+
+function turnedNow(drawn: DrawnMotif, stated: StatedMotif, at: FieldPath): TurnedMotif {
   const { size } = drawn;
   const { width, height, turn } = stated;
   const bothInMm = width && height && "mm" in width && "mm" in height;

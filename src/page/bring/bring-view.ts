@@ -161,6 +161,7 @@ class BringTable {
     for (const pane of this.#panes) pane.show(this.#state);
     const isEmpty = this.#state.origin === "file" && !this.#state.brought;
     partOf(this.#table, "drop").hidden = !isEmpty;
+    this.#result.name(slugShown(this.#state, this.#host.taken()));
     this.#askToLook();
     this.#showMake();
   }

@@ -2,6 +2,7 @@ import type { Hurdle, Look } from "../../core/beginning/brought.ts";
 import { asCutKit } from "../../core/kit/cut-kit.ts";
 import type { Kit } from "../../core/kit/kit.ts";
 import { fitKit } from "../../core/pattern/fit-kit.ts";
+import type { Pattern } from "../../core/pattern/pattern.ts";
 import { frontPicture } from "../../output/drawing/front/picture.ts";
 import { levelKey, mapSeen } from "../../output/parts/bring/seen.ts";
 import { bringSlip, hurdlesPart } from "../../output/parts/bring/slip.ts";
@@ -18,6 +19,9 @@ const TOLD = 2;
 export class ResultPane {
   readonly #table: HTMLElement;
   #shown: Look | undefined;
+  #slug = "";
+  /** What lies folded on the table. */
+  #laid: { readonly pattern: Pattern; readonly title: string } | undefined;
 
   constructor(table: HTMLElement) {
     this.#table = table;
@@ -32,6 +36,13 @@ export class ResultPane {
     const kit = look?.kit && look.map && { ...look.kit, picture: look.map };
     if (kit) this.#showKit(kit, look);
     else this.#showNoKit(look === undefined);
+  }
+
+  /** The name of the kit's folder, which chooses the cloth of its boards. */
+  name(slug: string): void {
+    if (slug === this.#slug) return;
+    this.#slug = slug;
+    this.#showPiece();
   }
 
   /** Shows what is in the way; nothing where nothing is. */
@@ -59,16 +70,25 @@ export class ResultPane {
     const piece = partOf(this.#table, "piece");
     piece.classList.toggle("stale", !isEmpty);
     partOf(this.#table, "slip-thing").hidden = true;
-    if (isEmpty) piece.innerHTML = String(html`<p class="hint">${say.deskNewPieceNone()}</p>`);
+    if (!isEmpty) return;
+    this.#laid = undefined;
+    piece.innerHTML = String(html`<p class="hint">${say.deskNewPieceNone()}</p>`);
+  }
+
+  #showPiece(): void {
+    if (!this.#laid) return;
+    const { pattern, title } = this.#laid;
+    const picture = frontPicture(pattern, { slug: this.#slug, title, mood: "day" });
+    partOf(this.#table, "piece").innerHTML = String(raw(picture));
   }
 
   #showKit(kit: Kit, { notes, lit }: Look): void {
     const result = fitKit(asCutKit(kit));
     if (!result.fits) return;
     const { pattern, findings } = result;
-    const piece = partOf(this.#table, "piece");
-    piece.classList.remove("stale");
-    piece.innerHTML = String(raw(frontPicture(pattern, { slug: "new", title: kit.title, mood: "day" })));
+    partOf(this.#table, "piece").classList.remove("stale");
+    this.#laid = { pattern, title: kit.title };
+    this.#showPiece();
     const view = viewKit({ kit, pattern, findings, pictureNotes: [] }, []);
     const { levels, units } = kit;
     const figures = [

@@ -4,8 +4,8 @@ const AT_ONCE = 2;
 /** Has the covers of a list loaded, those in sight first: one that is not made yet comes when it is. */
 export class Covers {
   readonly #sight = new IntersectionObserver((seen) => this.#see(seen), { rootMargin: "300px" });
-  /** Addresses that were loaded: their pictures are at hand. */
-  readonly #known = new Set<string>();
+  /** Addresses that were loaded last, by what they are covers of: their pictures are at hand. */
+  readonly #known = new Map<string, string>();
   #waiting: HTMLImageElement[] = [];
   #loading = 0;
 
@@ -15,10 +15,13 @@ export class Covers {
     this.#waiting = [];
     for (const cover of list.querySelectorAll<HTMLImageElement>("img[data-cover]")) {
       const address = cover.dataset["cover"]!;
-      if (this.#known.has(address)) {
-        cover.src = address;
+      const known = this.#known.get(bookOf(address));
+      // One that changed stays in sight till the new one is there.
+      if (known !== undefined) {
+        cover.src = known;
         cover.classList.add("there");
-      } else this.#sight.observe(cover);
+      }
+      if (known !== address) this.#sight.observe(cover);
     }
   }
 
@@ -43,7 +46,7 @@ export class Covers {
     const address = cover.dataset["cover"]!;
     const ended = (isThere: boolean): void => {
       this.#loading -= 1;
-      if (isThere) this.#known.add(address);
+      if (isThere) this.#known.set(bookOf(address), address);
       cover.classList.toggle("there", isThere);
       this.#next();
     };
@@ -52,4 +55,9 @@ export class Covers {
     cover.src = address;
     this.#next();
   }
+}
+
+/** The address of a cover without what tells an old one apart. */
+function bookOf(address: string): string {
+  return address.replace(/\?.*$/, "");
 }

@@ -84,8 +84,10 @@ async function show(): Promise<void> {
   const { load, name } = viewAt(shown) ?? viewAt("/")!;
   const view = await load();
   if (own !== turn) return;
-  main.replaceChildren();
-  const left = await view(main, desk, name);
+  // One that is left before it is filled fills a place that nobody sees.
+  const place = document.createElement("div");
+  main.replaceChildren(place);
+  const left = await view(place, desk, name);
   if (own === turn) leave = left;
   else left();
 }

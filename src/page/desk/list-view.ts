@@ -120,8 +120,9 @@ function numberOf(text: string | undefined): number | undefined {
 /** Where an element of an entry, or of the head, is: it is found there again when the list was written anew. */
 function whereIn(element: Element): string | undefined {
   const entry = element.closest<HTMLElement>("[data-entry]")?.dataset["entry"];
-  const mark = ["data-find", "data-print", "data-open", "href", "class"].find((name) => element.hasAttribute(name));
+  const mark = ["data-find", "data-print", "data-open", "class", "href"].find((name) => element.hasAttribute(name));
   if (mark === undefined) return undefined;
-  const own = `${element.localName}[${mark}="${CSS.escape(element.getAttribute(mark)!)}"]`;
+  const isPlain = mark === "href" ? ":not([class])" : "";
+  const own = `${element.localName}[${mark}="${CSS.escape(element.getAttribute(mark)!)}"]${isPlain}`;
   return entry === undefined ? own : `[data-entry="${entry}"] ${own}`;
 }

@@ -35,15 +35,22 @@ describe("deskState(library, isBusy)", () => {
   const facts = inFolder((folder) => readFacts(base, new Gathering("stop"), new Store(folder)));
   const read = readKitEntry(join(base, "content/kits/little-gull"), facts).then((reading) => reading.read!.entry);
 
-  const listed = async (outcome: KitOutcome) => {
+  const listed = async (outcome: KitOutcome, names?: ReadonlyMap<string, string>) => {
     const kits = [{ ...(await read), outcome }];
     const nothing = { classes: [], messages: [], photoMessages: [], motifs: [], fonts: [] };
     const waiting = { kits: new Set<string>(), classes: new Map<string, string[]>() };
     const settings = { title: "Harbour", language: "en" };
-    return deskState({ base, settings, kits, waiting, ...nothing }, false).kits.find(
+    return deskState({ base, settings, kits, waiting, ...nothing }, false, names).kits.find(
       ({ slug }) => slug === "little-gull",
     )!;
   };
+
+  it("names a cover by its content, and by its kit till there is one", async () => {
+    const { outcome, key } = await read;
+    const names = new Map([["kits/little-gull/small.webp", "0123456789abcdef0123456789abcdef"]]);
+    expect((await listed(outcome)).cover).toBe(`/covers/little-gull?${key.slice(0, 16)}`);
+    expect((await listed(outcome, names)).cover).toBe("/covers/little-gull?0123456789abcdef");
+  });
 
   it("calls a kit fine that comes out well, whatever is remarked of it", async () => {
     const { outcome, warnings } = await read;

@@ -174,7 +174,7 @@ describe("a hostile page in the browser that has the desk open", () => {
 
   it("at the desk's port by a name that leads there is refused as a whole", { timeout: PATIENCE }, async () => {
     const page = await visit(`http://${REBOUND}:${desk.port}/`);
-    expect(await page.evaluate(() => document.body.textContent)).toContain("127.0.0.1 and localhost");
+    expect(await page.evaluate(() => document.body.textContent)).toContain("127.0.0.1, localhost");
     const outcome = (await page.evaluate(ATTACK, `http://${REBOUND}:${desk.port}`, write())) as Outcome;
     for (const what of Object.values(outcome)) {
       expect(what).not.toContain("Harbour");

@@ -123,7 +123,7 @@ ${kind === "kit" && html`<a class="entry-cover" href="${address}" data-way tabin
 <p class="entry-state"><span class="seal">${STATES[state]()}</span>${draft && html` <span class="draft">${say.deskDraft()}</span>`}</p>
 ${messages.length > 0 && messageList(messages)}
 ${warnings.length > 0 && warningList(warnings, state)}
-<p class="entry-ways" role="group" aria-labelledby="${id}">${site !== undefined && page !== undefined && html`<a href="${site}${page}" target="leaflight-site">${say.deskSeePage()}</a> `}<button type="button" data-open="${file}">${say.deskOpenFile()}</button>${isPrinted && html` <button type="button" data-print="${kind} ${slug}">${say.deskPrint()}</button>`}</p>
+<p class="entry-ways" role="group" aria-labelledby="${id}"><a class="entry-go" href="${address}" data-way>${kind === "kit" ? say.deskLayKit() : say.deskLayClass()}</a> ${site !== undefined && page !== undefined && html`<a href="${site}${page}" target="leaflight-site">${say.deskSeePage()}</a> `}<button type="button" data-open="${file}">${say.deskOpenFile()}</button>${isPrinted && html` <button type="button" data-print="${kind} ${slug}">${say.deskPrint()}</button>`}</p>
 <div class="entry-printing" data-printing aria-live="polite"></div></div></li>
 `;
 }

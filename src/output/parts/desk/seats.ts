@@ -39,9 +39,9 @@ export function markWords(mark: SeatMark): string {
   return MARKS[mark]();
 }
 
-/** A class on the desk, before its script has laid anything out. */
-export function deskSeats(title: string): Html {
-  return html`<div class="table seats" data-table>
+/** A class on the desk, before its script has laid anything out; what it is waited for by (`seatsWait`) stands where its grid will. */
+export function deskSeats(title: string, wait: Html | undefined = undefined): Html {
+  return html`<div class="table seats${wait && " waiting"}" data-table${wait && html` aria-busy="true"`}>
 ${ribbon(title)}
 <div class="table-news" data-news></div>
 <div class="seats-things">
@@ -49,7 +49,7 @@ ${ribbon(title)}
 <div class="seats-paper">
 <p class="tools"><button type="button" data-add>${say.deskClassAddSeat()}</button>
 <label><input type="checkbox" data-all> ${say.deskClassAllColumns()}</label></p>
-<div class="seats-scroll" data-grid></div>
+<div class="seats-scroll" data-grid>${wait}</div>
 <p class="seats-keys" data-units></p>
 <p class="seats-keys">${say.deskClassKeys()}</p>
 </div></section>
@@ -58,6 +58,11 @@ ${ribbon(title)}
 </div>
 ${differenceDialog()}
 </div>`;
+}
+
+/** What stands in the place of a grid, whose seats cannot be judged before their kits are there. */
+export function seatsWait(): Html {
+  return html`<p class="seats-none" role="status" data-wait>${say.deskClassOpening()}</p>`;
 }
 
 /** The grid: a head with the columns, a row for each seat, and how it comes out. No cell is in use yet. */

@@ -29,6 +29,8 @@ export class DeskKit {
   #asked: string | undefined;
   #files = 0;
   #stated: StatedNow | undefined;
+  /** The text that states it. */
+  #statedBy: string | undefined;
   #messages: readonly DeskMessage[] = [];
   #shapes: readonly DeskShape[] = [];
 
@@ -101,11 +103,18 @@ export class DeskKit {
     this.#lookAndTell();
   }
 
-  /** Files beside the text may have changed: what was drawn is shown until it is drawn again. */
+  /** Files beside the text may have changed: what was drawn is shown until it is drawn again, and stays if that comes out the same. */
   filesChanged(): void {
     this.#drawings.clear();
     this.#files += 1;
-    this.#lookAndTell();
+    if (this.#isAsDrawn) this.#ask(this.draft.text);
+    else this.#look();
+    this.#changed();
+  }
+
+  /** Whether all of the draft is stated as it was drawn. */
+  get #isAsDrawn(): boolean {
+    return this.#stated?.isExact === true && this.#statedBy === this.draft.text && this.#messages.length === 0;
   }
 
   #lookAndTell(): void {
@@ -131,6 +140,7 @@ export class DeskKit {
     const stated = this.#reading(() => stateKit(read, partsAsDrawn(drawing)));
     if (!stated) return;
     this.#stated = { kit: stated.kit, text: read, isExact };
+    this.#statedBy = this.draft.text;
   }
 
   /** What a reader makes; undefined where it tells of something wrong. */
@@ -161,7 +171,17 @@ export class DeskKit {
   #hear(text: string, answer: PictureAnswer, files: number): void {
     this.#asked = undefined;
     if (files === this.#files) {
-      this.#shapes = answer.shapes;
+      if (!isSame(this.#shapes, answer.shapes)) this.#shapes = answer.shapes;
+      if (
+        "drawn" in answer &&
+        text === this.draft.text &&
+        this.#isAsDrawn &&
+        isSame(this.#latest?.drawing, answer.drawn)
+      ) {
+        this.#keep(text, this.#latest!.drawing);
+        this.#changed();
+        return;
+      }
       if ("drawn" in answer) this.#keep(text, answer.drawn);
       else if (text === this.draft.text) {
         this.#messages = answer.messages;
@@ -176,6 +196,11 @@ export class DeskKit {
     if (this.#drawings.size >= MOST_DRAWINGS) this.#drawings.delete(this.#drawings.keys().next().value!);
     this.#drawings.set(drawingKey(kitText(this.slug, this.draft.file, text)), drawn);
   }
+}
+
+/** Whether two answers of the server say the same. */
+function isSame(one: unknown, other: unknown): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
 }
 
 /** Drawings that are kept: what a slider of a photograph goes through, and back. */

@@ -36,14 +36,25 @@ export interface LoadedClass {
   readonly away: readonly string[];
 }
 
+/** How far a class is with its kits: which one is waited for, by its title. */
+export interface KitsThere {
+  readonly kit: string;
+  readonly there: number;
+  readonly of: number;
+}
+
 /** Names of tables that are no texts. */
 const WORKBOOK = /\.(xlsx|ods)$/i;
 
-/** Loads a class with its table, the class that it takes over from, and its kits. Undefined where its index.md cannot be read. @throws DeskRefused */
+/**
+ * Loads a class with its table, the class that it takes over from, and its kits; `waits` is told which kit is waited for, and how
+ * many of so many are there. Undefined where its index.md cannot be read. @throws DeskRefused
+ */
 export async function loadClass(
   entry: DeskEntry,
   { kits, classes }: { readonly kits: readonly DeskEntry[]; readonly classes: readonly DeskEntry[] },
   server: ClassServer,
+  waits: (far: KitsThere) => void,
 ): Promise<LoadedClass | undefined> {
   const matter = await server.text(entry.file);
   if (!("text" in matter)) return undefined;
@@ -52,9 +63,12 @@ export async function loadClass(
   const value = takesFrom(own) === undefined ? own : withTaken(own, taken);
   const names = valueIn(value as YamlValue, ["kits"]);
   const wanted = Array.isArray(names) ? names.filter((name): name is string => typeof name === "string") : [];
-  const kitFiles = new Map(kits.filter(({ slug }) => wanted.includes(slug)).map(({ slug, file }) => [slug, file]));
+  const named = kits.filter(({ slug }) => wanted.includes(slug));
   const loaded: Kit[] = [];
-  for (const [slug, file] of kitFiles) loaded.push(...(await loadKit(slug, file, server)));
+  for (const [there, { slug, file, title }] of named.entries()) {
+    waits({ kit: title, there, of: named.length });
+    loaded.push(...(await loadKit(slug, file, server)));
+  }
   const books = valueIn(own, ["books"]);
   const table = typeof books === "string" ? await tableOf(entry, books, server) : undefined;
   return {
@@ -63,7 +77,7 @@ export async function loadClass(
     workbook: typeof books === "string" && WORKBOOK.test(books) ? books : undefined,
     taken,
     kits: loaded,
-    kitFiles,
+    kitFiles: new Map(named.map(({ slug, file }) => [slug, file])),
     away: wanted.filter((slug) => loaded.every((kit) => kit.slug !== slug)),
   };
 }

@@ -2,7 +2,7 @@ import type { Verdict } from "../../../core/finder/verdict.ts";
 import { told } from "../../../input/desk/desk-message.ts";
 import type { DeskNews, DeskState, WriteAnswer } from "../../../input/desk/protocol.ts";
 import { delimitedText } from "../../../input/tables/edit-delimited.ts";
-import { deskSeats, seatTold, workbookNews } from "../../../output/parts/desk/seats.ts";
+import { deskSeats, seatsWait, seatTold, workbookNews } from "../../../output/parts/desk/seats.ts";
 import { listText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { offerFile } from "../../shared/offer-file.ts";
@@ -13,7 +13,7 @@ import { ribbonKey } from "../table/ribbon-view.ts";
 import { DeskClass, gridRows } from "./desk-class.ts";
 import { GridView } from "./grid-view.ts";
 import { SeatJudge } from "./judge-seats.ts";
-import { type ClassServer, type LoadedClass, loadClass, loadKit } from "./load-class.ts";
+import { type ClassServer, type KitsThere, type LoadedClass, loadClass, loadKit } from "./load-class.ts";
 import { offerCells } from "./offer-cells.ts";
 import { pastedCells } from "./paste.ts";
 import { type GridRow, shownColumns } from "./seat-grid.ts";
@@ -40,11 +40,15 @@ export async function seatsView(place: HTMLElement, desk: SeatsDesk, slug: strin
   const entry = classes.find((one) => one.slug === slug);
   const known = laid.get(slug);
   const kept = known?.model.isChanged ? known : undefined;
-  const loaded = entry && (kept?.loaded ?? (await loadClass(entry, { kits, classes }, desk.server)));
+  if (entry && !kept) {
+    place.innerHTML = String(deskSeats(entry.title, seatsWait()));
+    place.querySelector("[data-told]")!.textContent = say.deskKitToldSame();
+  }
+  const loaded = entry && (kept?.loaded ?? (await loadClass(entry, { kits, classes }, desk.server, tellWait(place))));
   if (!entry || !loaded) {
     const line = document.createElement("p");
     line.textContent = entry?.messages[0]?.sentence ?? say.deskClassNoClass();
-    place.append(line);
+    place.replaceChildren(line);
     return () => true;
   }
   const held = kept ?? {
@@ -62,6 +66,13 @@ export async function seatsView(place: HTMLElement, desk: SeatsDesk, slug: strin
     held.hear = () => {};
     view.dispose();
     return true;
+  };
+}
+
+/** Says in the place of the grid which kit is waited for. */
+function tellWait(place: HTMLElement): (far: KitsThere) => void {
+  return (far) => {
+    place.querySelector("[data-wait]")!.textContent = say.deskClassWaiting({ ...far, there: far.there + 1 });
   };
 }
 

@@ -1,4 +1,5 @@
 import { BOUNDS, openingBounds } from "../../../core/kit/bounds.ts";
+import { EMPTY_FOLDS } from "../../../core/kit/corner-wish.ts";
 import { type PatternLeafBase, pictureLeaves } from "../../../core/pattern/pattern.ts";
 import { FOLD_STYLES } from "../../../core/spans/fold-style.ts";
 import { toDegrees } from "../../../core/units/angle.ts";
@@ -71,6 +72,7 @@ export function openingFields(shown: AnyShown): FigureField[] {
       chosen: kit.fit.foldStyle,
       edits: (style) => [{ at: ["fit", "foldStyle"], value: style }],
     },
+    ...emptyLeaves(shown),
     {
       name: "leastTab",
       label: say.deskKitLeastTab(),
@@ -92,6 +94,20 @@ export function openingFields(shown: AnyShown): FigureField[] {
       },
     };
   }
+}
+
+/** How leaves are folded that show nothing, where corners are folded. */
+function emptyLeaves({ kit }: AnyShown): FigureField[] {
+  if (kit.fit.foldStyle !== "corner") return [];
+  return [
+    {
+      name: "empty",
+      label: say.deskKitCornerEmpty(),
+      options: EMPTY_FOLDS.map((value) => ({ value, label: say.deskKitCornerEmptyFold({ fold: value }) })),
+      chosen: kit.fit.corner.empty,
+      edits: (empty) => [{ at: ["fit", "corner", "empty"], value: empty }],
+    },
+  ];
 }
 
 /** The count of leaves between the borders is written as a word, so that it stays all of them. */

@@ -29,6 +29,7 @@ export class TableWork {
   readonly #bench = new FitBench();
   #stated: StatedNow | undefined;
   #shapes: readonly DeskShape[] = [];
+  #shelf: readonly string[] = [];
   /** What is shown, and the last that had light and window. */
   #shown: Shown | undefined;
   #whole: Shown | undefined;
@@ -49,9 +50,11 @@ export class TableWork {
   /** Lays a kit out; `shelf` are the names of motifs that it may set. */
   lay(stated: StatedNow, shapes: readonly DeskShape[], shelf: readonly string[]): void {
     const { kit } = stated;
-    if (stated === this.#stated && shapes === this.#shapes) return;
+    const isSameShelf = shelf.join("\n") === this.#shelf.join("\n");
+    if (stated === this.#stated && shapes === this.#shapes && isSameShelf) return;
     this.#stated = stated;
     this.#shapes = shapes;
+    this.#shelf = shelf;
     if (!isCutKit(kit)) {
       this.#layCorner(kit, stated);
       return;

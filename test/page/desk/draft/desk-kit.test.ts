@@ -93,6 +93,38 @@ describe("DeskKit", () => {
     expect(draw).toHaveBeenCalledTimes(2);
   });
 
+  it("leaves the kit alone where its files drew the same again", async () => {
+    const { kit, draw, changed } = await opened();
+    const { stated, shapes } = kit;
+    changed.mockClear();
+    kit.filesChanged();
+    expect([kit.isDrawing, kit.stated === stated]).toEqual([true, true]);
+    await vi.waitFor(() => expect(kit.isDrawing).toBe(false));
+    expect([kit.stated === stated, kit.shapes === shapes, draw.mock.calls.length]).toEqual([true, true, 2]);
+    expect(changed).toHaveBeenCalledTimes(2);
+    kit.change([{ at: ["fit", "height"], mm: 121 }]);
+    expect([kit.stated!.isExact, draw.mock.calls.length]).toEqual([true, 2]);
+  });
+
+  it("states the kit anew where its files drew something else", async () => {
+    const { kit, draw } = await opened();
+    const { stated } = kit;
+    draw.mockImplementationOnce(async (asked) => answer(asked.replace("motif: lantern", "motif: gull")));
+    kit.filesChanged();
+    await vi.waitFor(() => expect(kit.isDrawing).toBe(false));
+    expect(kit.stated).not.toBe(stated);
+    expect(kit.stated!.kit.motifs[0]!).not.toEqual(stated!.kit.motifs[0]!);
+  });
+
+  it("takes a change that is made while its files are drawn again", async () => {
+    const { kit } = await opened();
+    kit.filesChanged();
+    kit.change([{ at: ["fit", "height"], mm: 119 }]);
+    expect(kit.stated!.kit.fit.shape).toMatchObject({ height: 119 });
+    await vi.waitFor(() => expect(kit.isDrawing).toBe(false));
+    expect([kit.stated!.isExact, kit.messages]).toEqual([true, []]);
+  });
+
   it("begins with a text that states no kit", async () => {
     const { kit } = await opened(text.replace("leaves: 204", "leaves: many"));
     expect([kit.stated, kit.messages.map(({ field }) => field)]).toEqual([undefined, ["book.leaves"]]);

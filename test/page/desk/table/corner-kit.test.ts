@@ -39,6 +39,7 @@ describe("a kit folded by corners on the table", () => {
     expect(edited(fields, "head", 31).fit.head).toBe(31);
     expect(edited(fields, "borderBefore", 7).fit.borderLeaves[0]).toBe(7);
     expect(edited(fields, "foldStyle", "single").fit.foldStyle).toBe("single");
+    expect(edited(fields, "empty", "middle").fit.corner.empty).toBe("middle");
     expect(edited(bookFields(shown()), "leafHeight", 211).book.leafHeight).toBe(211);
   });
 
