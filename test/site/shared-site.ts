@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import puppeteer, { type Browser, type BrowserContext } from "puppeteer";
-import { inject } from "vitest";
+import { afterAll, beforeAll, inject } from "vitest";
 import { FOLDER } from "./address.ts";
 import { MADE, PACKETS } from "./project.ts";
 import { type Host, serve } from "./serve.ts";
@@ -61,6 +61,16 @@ export async function openSite(folder: string = inject("site").folder): Promise<
       await host.stop();
     },
   };
+}
+
+/** Opens the shared site for a file of tests, and closes it after them. */
+export function sharedSite(): () => OpenedSite {
+  let site: OpenedSite | undefined;
+  beforeAll(async () => {
+    site = await openSite();
+  });
+  afterAll(() => site?.close());
+  return () => site!;
 }
 
 /** A connection to the one browser; whoever connects closes the pages that it opened, and disconnects. */

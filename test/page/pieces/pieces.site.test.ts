@@ -1,15 +1,10 @@
-import { afterAll, beforeAll } from "vitest";
-import { type OpenedSite, openSite } from "../../site/shared-site.ts";
+import { sharedSite } from "../../site/shared-site.ts";
 import { eveningsSuite } from "./evenings-suite.ts";
 import { listSuite } from "./list-suite.ts";
 import { takeOverSuite } from "./take-over-suite.ts";
 
-let site: OpenedSite;
-beforeAll(async () => {
-  site = await openSite();
-});
-afterAll(() => site?.close());
+const site = sharedSite();
 
-eveningsSuite(() => site);
-takeOverSuite(() => site);
-listSuite(() => site);
+eveningsSuite(site);
+listSuite(site);
+takeOverSuite(site);

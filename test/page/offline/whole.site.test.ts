@@ -1,0 +1,3 @@
+import { wholeSuite } from "./whole-suite.ts";
+
+wholeSuite();
