@@ -41,11 +41,13 @@ export class FitAnswer {
     this.#showEnd();
   }
 
-  /** Puts a sentence in the place of one that was added. */
+  /** Puts a sentence in the place of one that was added; where it stands already, that one goes. */
   replace(words: string, by: string): void {
-    this.#place.querySelectorAll("p").forEach((one) => {
-      if (one.textContent === words) one.textContent = by;
-    });
+    const lines = [...this.#place.querySelectorAll("p")];
+    const stands = lines.some(({ textContent }) => textContent === by);
+    for (const line of lines.filter(({ textContent }) => textContent === words))
+      if (stands) line.remove();
+      else line.textContent = by;
     this.#showEnd();
   }
 

@@ -368,6 +368,9 @@ describe("a book whose corners a reader folds", () => {
     if (!made.fits) throw new Error(made.finding.kind);
     expect(told).toContain(seenWords(seenBothWays(kit, made.pattern)!));
     expect(told).not.toContain("Comparing");
+    await page.click("[data-refit-match]");
+    await page.waitForFunction(() => !document.querySelector("[data-refit-state]")!.textContent!.includes("Comparing"));
+    expect(await textOf(page, "[data-refit-state]", /drawn outline/)).toBe(told);
     expect(await page.$eval('.contents a[href="#tacks"]', (link) => link.checkVisibility())).toBe(false);
     await page.close();
   });
