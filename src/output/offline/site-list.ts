@@ -93,13 +93,13 @@ export function listSite(
     const match = KIT_PATH.exec(path);
     return match && !SMALL.test(path) ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
   });
+  const ofCorners = kept.filter(({ path }) => OF_CORNERS.test(path));
   const slugs = [...new Set(inKits.map((file) => file.slug))].sort();
   const kits = Object.fromEntries(
     slugs.map((slug) => {
       const own = inKits.filter((file) => file.slug === slug).map(({ inside, name }) => ({ path: inside, name }));
       const { edition, byCorners = false } = known[slug] ?? {};
-      const shared = kept.filter(({ path }) => byCorners && OF_CORNERS.test(path));
-      return [slug, writeList(kitList(own, shared, edition))];
+      return [slug, writeList(kitList(own, byCorners ? ofCorners : [], edition))];
     }),
   );
   const seen = inKits.filter((file) => SEEN.test(file.inside));

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
-import axe from "axe-core";
 import jsqr from "jsqr";
 import type { Browser, BrowserContext, Page } from "puppeteer";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { ADDRESS } from "../../site/address.ts";
+import { axeFindings } from "../../site/axe.ts";
 import { htmlFaults } from "../../site/html-faults.ts";
 import { SINGLE } from "../../site/own-kits.ts";
 import { makeProject } from "../../site/project.ts";
@@ -224,11 +224,7 @@ describe("the class's pages", () => {
     await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
     for (const path of ["index.html", "seat-2/index.html", "seat-6/index.html", "../../private/index.html"]) {
       await page.goto(`${host.site}${CLASS}/${path}`, { waitUntil: "networkidle0" });
-      await page.evaluate(axe.source);
-      const found = await page.evaluate(async () => {
-        const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
-        return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
-      });
+      const found = await axeFindings(page);
       expect(found, path).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     }

@@ -1,7 +1,7 @@
-import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { FIXTURE_KITS } from "../../input/kit/kit-folders.ts";
+import { axeFindings } from "../../site/axe.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { newReader, textOf, visit } from "../../site/visit.ts";
 
@@ -159,11 +159,7 @@ export function finderSuite(served: () => OpenedSite): void {
       for (const address of ["index.html?height=150&width=60&thick=12&leaves=90", "index.html?levels=9"]) {
         await visit(served(), page, address);
         await textOf(page, RESULT, /kits[:.]/);
-        await page.evaluate(axe.source);
-        const found = await page.evaluate(async () => {
-          const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
-          return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
-        });
+        const found = await axeFindings(page);
         expect(found).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       }

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
-import axe from "axe-core";
 import type { Page } from "puppeteer";
 import { describe, expect, it } from "vitest";
+import { axeFindings } from "../../site/axe.ts";
 import type { OpenedSite } from "../../site/shared-site.ts";
 import { newReader, settled, visit } from "../../site/visit.ts";
 
@@ -85,8 +85,7 @@ export function policySuite(served: () => OpenedSite): void {
           expect(styled, file).toBe("0px");
           await use(page, file);
           const said = wrong.splice(many);
-          await page.evaluate(axe.source);
-          const found = await page.evaluate(judge);
+          const found = await axeFindings(page);
           // What axe itself asks of the browser is none of the page's.
           wrong.splice(many, wrong.length, ...said, ...found);
           const wide = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -136,10 +135,4 @@ function watch(page: Page, base: string): string[] {
     if (!/GPU stall|GL Driver Message|WebGL/.test(message.text())) wrong.push(message.text());
   });
   return wrong;
-}
-
-/** Runs in the page. */
-async function judge(): Promise<string[]> {
-  const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
-  return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
 }

@@ -2,7 +2,7 @@ import { rowText } from "../../../words/lists.ts";
 import * as say from "../../../words/messages.ts";
 import { seatsText } from "../../../words/seats.ts";
 import { privateFolder } from "../../private-folder.ts";
-import type { ClassView, SheetFigure } from "../../views/class/class-view.ts";
+import { type ClassView, hasKnives, type SheetFigure } from "../../views/class/class-view.ts";
 import type { PreparationRow } from "../../views/class/preparation-view.ts";
 import { type Html, html, type Markup, raw, rich } from "../markup.ts";
 
@@ -44,7 +44,7 @@ function tasks(view: ClassView): Markup[] {
     ...(awaiting.length > 0 ? [say.teacherCollect({ count: awaiting.length, seats: seatsText(awaiting) })] : []),
     say.teacherPrint(),
     ...misfits.map(({ number, kitTitle }) => say.teacherSettle({ seat: number, kit: kitTitle })),
-    hasLight ? say.teacherBuyLight() : hasNoKnife(view) ? say.teacherBuyFolded() : say.teacherBuy(),
+    hasLight ? say.teacherBuyLight() : hasKnives(view) ? say.teacherBuy() : say.teacherBuyFolded(),
     ...(plan.ready.includes("parts")
       ? preparation.map(cutBefore)
       : [hasWindow ? say.teacherLayOutWindow() : say.teacherLayOut()]),
@@ -54,16 +54,11 @@ function tasks(view: ClassView): Markup[] {
   ];
 }
 
-/** Whether all seats fold only; a class without seats may have any. */
-function hasNoKnife({ seats }: Pick<ClassView, "seats">): boolean {
-  return seats.length > 0 && seats.every(({ knifeFree }) => knifeFree);
-}
-
 /** How the room is laid out: seats without a knife away from those that cut. */
 function roomTask({ seats }: Pick<ClassView, "seats">): string {
   const folded = seats.filter(({ knifeFree }) => knifeFree).map(({ number }) => number);
   if (folded.length === 0) return say.teacherRoom();
-  if (hasNoKnife({ seats })) return say.teacherRoomFolded();
+  if (!hasKnives({ seats })) return say.teacherRoomFolded();
   return `${say.teacherRoom()} ${say.teacherRoomApart({ seats: seatsText(folded) })}`;
 }
 

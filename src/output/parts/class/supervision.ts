@@ -1,6 +1,6 @@
 import { closingOf } from "../../../core/pattern/corner-pattern.ts";
 import * as say from "../../../words/messages.ts";
-import type { ClassView } from "../../views/class/class-view.ts";
+import { type ClassView, hasKnives } from "../../views/class/class-view.ts";
 import type { SessionView } from "../../views/class/schedule-view.ts";
 import type { SeatView } from "../../views/class/seat-view.ts";
 import { type Html, html, rich } from "../markup.ts";
@@ -31,8 +31,8 @@ ${
 }
 
 /** Whether a seat has, or may yet have, anything to count. */
-function isCounted({ seats, hasLight }: ClassView): boolean {
-  return hasLight || seats.length === 0 || seats.some(({ knifeFree }) => !knifeFree);
+function isCounted(view: ClassView): boolean {
+  return view.hasLight || hasKnives(view);
 }
 
 function sessionList(session: SessionView, { seats, hasLight }: ClassView): Html {

@@ -57,6 +57,11 @@ export interface ClassView {
   readonly hasWindow: boolean;
 }
 
+/** Whether a seat has a knife, or may yet have one: a class without seats may have any. */
+export function hasKnives({ seats }: Pick<ClassView, "seats">): boolean {
+  return seats.length === 0 || seats.some(({ knifeFree }) => !knifeFree);
+}
+
 /** A merged cut sheet, small. */
 export interface SheetFigure extends Figure {
   readonly name: string;

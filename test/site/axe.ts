@@ -1,0 +1,11 @@
+import axe from "axe-core";
+import type { Page } from "puppeteer";
+
+/** What axe finds on a page as it stands, a line for each rule with the first element that breaks it. */
+export async function axeFindings(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(document);
+    return violations.map((one) => `${one.id}: ${one.nodes[0]!.html.slice(0, 120)}`);
+  });
+}
