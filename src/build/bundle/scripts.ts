@@ -3,7 +3,6 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
-import { minify } from "terser";
 import { KeptFiles } from "../kept/kept-files.ts";
 import { usedPackage } from "../kept/used-package.ts";
 import type { SiteFacts } from "../library/site-facts.ts";
@@ -121,6 +120,7 @@ async function smaller(script: string, kept: KeptFiles): Promise<string> {
   );
   const whole = kept.take(key);
   if (whole) return whole.toString("utf8");
+  const { minify } = await import("terser");
   const rounds = [script];
   for (let round = 0; round < ROUNDS; round += 1) rounds.push((await minify(rounds.at(-1)!, SMALLER)).code!);
   const weight = (one: string): number => gzipSync(one, { level: 9 }).length;

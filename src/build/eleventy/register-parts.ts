@@ -80,12 +80,13 @@ export function registerParts(
   config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
   config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
-    const { kits, classes, catalogue, story } = opened();
+    const { kits, hasWaiting, classes, catalogue, story } = opened();
     const links = { link: linkOf(page), guide: guideOf(page) };
     return cataloguePage({
       heading: catalogue.heading,
       story: storyPart(story(page), page, links.link),
       kits: kits.map(({ card }) => card),
+      hasWaiting,
       classes: classes.map(({ card }) => card),
       ...links,
     });

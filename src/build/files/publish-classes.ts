@@ -16,8 +16,6 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { materialName } from "../../words/parts.ts";
 import { seatPartNames, seatPartsText } from "../../words/seats.ts";
-import { finishPdf } from "../print/finish-pdf.ts";
-import { cutSheetsPdf } from "./cut-sheets-pdf.ts";
 import { writeCutFiles, writeSeatFiles } from "./publish-files.ts";
 
 /**
@@ -41,6 +39,11 @@ async function writeSheets(folder: string, view: ClassView): Promise<void> {
     join(folder, "cut"),
     drawings.flatMap((one) => filesOf(one, CUT_FORMS)),
   );
+  // The library that writes PDFs takes its time to load, and most sites have no class with sheets.
+  const [{ cutSheetsPdf }, { finishPdf }] = await Promise.all([
+    import("./cut-sheets-pdf.ts"),
+    import("../print/finish-pdf.ts"),
+  ]);
   const pdf = await cutSheetsPdf(drawings);
   writeFileSync(join(folder, CUT_SHEETS), await finishPdf(pdf, say.printCutSheets({ title: view.plan.title })));
 }

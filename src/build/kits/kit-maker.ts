@@ -98,6 +98,7 @@ export class KitMaker {
       catalogue: plainCatalogue(),
       guide: [],
       kits: kits.map(({ entry }) => entry),
+      hasWaiting: false,
       classes: [],
       view: onceEach((slug: string) => {
         const { entry, folder } = taskOf(slug);

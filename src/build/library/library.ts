@@ -123,6 +123,7 @@ export async function openLibrary(base: string, opening: Opening, reading: Readi
     ...facts,
     store,
     kits,
+    hasWaiting: waiting.size > 0,
     classes,
     guide,
     catalogue,

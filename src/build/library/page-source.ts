@@ -46,6 +46,8 @@ export interface PageSource extends SiteFacts, Surroundings {
   readonly guide: readonly GuidePage[];
   /** In the order of the catalogue; where kits' own pages are made alone, at least those kits. */
   readonly kits: readonly KitEntry[];
+  /** Whether there are kits beside them that are not worked out yet. */
+  readonly hasWaiting: boolean;
   readonly classes: readonly ClassEntry[];
   readonly view: (slug: string) => AnyPrintedKit;
   readonly classView: (slug: string) => ClassView;

@@ -113,12 +113,13 @@ function guidePart({ base, kits, settings }: Library, common: readonly unknown[]
 }
 
 function sitePart(library: Library, common: readonly unknown[]): Part {
-  const { base, catalogue, kits, classes, guide, settings } = library;
+  const { base, catalogue, kits, hasWaiting, classes, guide, settings } = library;
   const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file)), base));
   const shown = [
     catalogue,
     pictures,
     kits.map(({ card, outline }) => [card, outline]),
+    hasWaiting && kits.length === 0,
     classes.map(({ card }) => card),
     guide.map(({ name }) => name),
   ];

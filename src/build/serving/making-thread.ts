@@ -50,7 +50,7 @@ export class MakingThread {
   readonly #waiting = new Map<number, (failure: string | undefined) => void>();
   #asked = 0;
 
-  constructor(workplace: Workplace, { shown, found, failed, printing, nothing }: Audience) {
+  constructor(workplace: Workplace) {
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
     this.#worker.on("error", (error) => {
       throw error;
@@ -59,6 +59,10 @@ export class MakingThread {
     this.#worker.on("exit", (code) => {
       throw new Error(`the thread that makes the served site ended with ${code}`);
     });
+  }
+
+  /** Tells an audience what comes of what is asked; nothing was asked before. */
+  tell({ shown, found, failed, printing, nothing }: Audience): void {
     this.#worker.on("message", (told: Told) => {
       if (told.told === "shown") shown();
       else if (told.told === "state") found(told.state);

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { parentPort, workerData } from "node:worker_threads";
+import { once } from "../../core/lazily.ts";
 import type { PrintAsk } from "../../input/desk/protocol.ts";
 import { contentPath, readContentFrom } from "../../input/files/content-folder.ts";
 import * as say from "../../words/messages.ts";
@@ -14,7 +15,6 @@ import { folderChanged, followFolders } from "../store/folder-key.ts";
 import { changeOf, PAGE_CODE } from "./change.ts";
 import { HowFar } from "./how-far.ts";
 import type { Asked, Told, Workplace } from "./making-thread.ts";
-import { PressRoom } from "./press-room.ts";
 import { type Follower, SiteMaker } from "./site-maker.ts";
 import { unprintedPage } from "./unprinted-page.ts";
 import { isVisitable } from "./visits.ts";
@@ -25,7 +25,8 @@ readContentFrom(content);
 speakFirst(base);
 followFolders();
 const maker = new SiteMaker({ base, output, aside });
-const press = new PressRoom(output);
+/** Loaded when the first PDF is asked for: what writes PDFs takes its time to load. */
+const press = once(async () => new (await import("./press-room.ts")).PressRoom(output));
 
 /** What changed since the last turn began; undefined where nothing did. */
 let news: readonly string[] | undefined;
@@ -49,7 +50,7 @@ function tell(told: Told): void {
 async function print(path: string): Promise<string | undefined> {
   try {
     await visit(`/${path}`);
-    if (maker.library) await press.print(path, maker.library);
+    if (maker.library) await (await press()).print(path, maker.library);
     return undefined;
   } catch (error) {
     const failure = foreseen(error) ?? programFault(error, base);
@@ -63,7 +64,7 @@ async function printAll(of: PrintAsk): Promise<void> {
   const far = new HowFar(of, (one) => tell({ told: "printing", news: one }));
   try {
     await visit(of.kind === "kit" ? `/kits/${of.slug}/packet-a4.pdf` : `/classes/${of.slug}/`);
-    if (maker.library) await press.printAll(of, maker.library, far.log);
+    if (maker.library) await (await press()).printAll(of, maker.library, far.log);
     far.end();
   } catch (error) {
     const failure = foreseen(error) ?? programFault(error, base);

@@ -21,7 +21,7 @@ export function putNotes(page: string, path: string, { state, desk, isThere }: K
   const owner = ownerOf(state, path);
   const wrong = wrongOnPage(state, owner);
   const own = owner && isThere;
-  const waiting = path === "/" ? waitingKits(state) : [];
+  const waiting = /^\/(index\.html)?$/.test(path) ? waitingKits(state) : [];
   if (wrong.length + waiting.length === 0 && !own) return page;
   const onDesk = desk && owner ? `${desk}${owner.kind === "kit" ? "/kits/" : "/classes/"}${owner.slug}` : desk;
   const isBroken = owner?.entry.state === "broken";

@@ -55,6 +55,9 @@ const FONTS = "fonts";
 /** After so many kits it is looked whether something changed meanwhile, or a page was asked for. */
 const AT_ONCE = 8;
 
+/** So few are read first, without threads that would have to be started, so that the catalogue soon has some. */
+const AT_FIRST = 4;
+
 /** Makes a site in the folder that it is served from, turn by turn: each makes what changed, and the pages of kits that changed first. */
 export class SiteMaker {
   readonly #place: ServedPlace;
@@ -157,22 +160,24 @@ export class SiteMaker {
     yield () => this.#makeScripts();
   }
 
-  /** Reads kits that wait, some at once, and makes their pages; the catalogue is made again when it has twice as many. */
+  /** Reads kits that wait, some at once, and makes their pages; the catalogue is made again, before these, when it has twice as many. */
   *#waitingSteps({ show, read }: Pick<Follower, "show" | "read">): Generator<Step> {
     const tried = new Set<string>();
     const count = this.library!.waiting.kits.size;
     if (count > 0) console.log(say.servingWaiting({ count }));
     let shown = this.library!.kits.length;
     for (;;) {
-      const some = [...this.library!.waiting.kits].filter((slug) => !tried.has(slug)).slice(0, AT_ONCE);
+      const most = tried.size === 0 ? AT_FIRST : AT_ONCE;
+      const some = [...this.library!.waiting.kits].filter((slug) => !tried.has(slug)).slice(0, most);
       if (some.length === 0) break;
       for (const slug of some) tried.add(slug);
       yield () => this.#readKits(some, read);
-      yield () => this.#makeKits(some, FIRST);
-      if (this.library!.kits.length < 2 * shown) continue;
-      shown = this.library!.kits.length;
-      yield () => this.#makeRest((part) => part === "site");
-      yield () => this.#show({ show, read });
+      if (this.library!.kits.length >= 2 * shown) {
+        shown = this.library!.kits.length;
+        yield () => this.#makeRest((part) => part === "site");
+        yield () => this.#show({ show, read });
+      }
+      yield () => this.#makeKits(some, ["pages"]);
     }
     if (tried.size === 0) return;
     if (this.library!.waiting.kits.size > 0) {

@@ -13,6 +13,8 @@ export interface CataloguePage {
   /** What the site's author tells. */
   readonly story: Html;
   readonly kits: readonly KitCard[];
+  /** Whether others follow, of which whoever serves the page tells. */
+  readonly hasWaiting?: boolean;
   readonly classes: readonly ClassCard[];
   readonly link: LinkTo;
   /** Address of the guide as the page links to it; undefined where the site has none. */
@@ -20,7 +22,7 @@ export interface CataloguePage {
 }
 
 /** The main part of the catalogue: all kits with their finder, and all classes. */
-export function cataloguePage({ heading, story, kits, classes, link, guide }: CataloguePage): Html {
+export function cataloguePage({ heading, story, kits, hasWaiting, classes, link, guide }: CataloguePage): Html {
   const list = html`<h2 class="sr">${say.catalogueKits()}</h2>
 ${finderPart({ kind: "catalogue", units: "mm" })}
 ${kitCards(kits, link)}
@@ -31,7 +33,7 @@ ${continuePart(link)}
 <h1 dir="auto">${heading}</h1>
 <div class="lede">${story}</div>
 </section>
-${kits.length > 0 ? list : emptyCatalogue(guide)}
+${kits.length > 0 ? list : !hasWaiting && emptyCatalogue(guide)}
 </main>`;
 }
 

@@ -86,9 +86,11 @@ describe("putNotes(page, path, known)", () => {
   });
 
   it("lists above the catalogue what is not worked out yet", () => {
-    const page = noted("/", { kits: [entry("moon"), entry("sun", { state: "waiting" })] });
-    expect(page).toContain("1 of 2 kits");
-    expect(page).toContain('<a href="/kits/sun/">The sun</a>');
-    expect(page).not.toContain('href="/kits/moon/"');
+    for (const path of ["/", "/index.html"]) {
+      const page = noted(path, { kits: [entry("moon"), entry("sun", { state: "waiting" })] });
+      expect(page).toContain("1 of 2 kits");
+      expect(page).toContain('<a href="/kits/sun/">The sun</a>');
+      expect(page).not.toContain('href="/kits/moon/"');
+    }
   });
 });

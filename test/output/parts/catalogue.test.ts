@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cataloguePage } from "../../../src/output/parts/catalogue.ts";
+import { type CataloguePage, cataloguePage } from "../../../src/output/parts/catalogue.ts";
 import { html } from "../../../src/output/parts/markup.ts";
 import { classCard } from "../../../src/output/views/class/class-card.ts";
 import { kitCard } from "../../../src/output/views/kit-card.ts";
@@ -8,15 +8,13 @@ import { fixtureClassView } from "./class/made-view.ts";
 const view = fixtureClassView();
 const named = (title: string, state: string) => fixtureClassView({ title, state });
 
+function markupOf(shown: Partial<CataloguePage>): string {
+  const page = { heading: "Folds", story: html``, kits: [], classes: [], guide: undefined };
+  return String(cataloguePage({ ...page, link: (target) => `..${target}`, ...shown }));
+}
+
 function lists(classes: readonly (typeof view)[]): string[][] {
-  const page = {
-    heading: "Folds",
-    story: html``,
-    kits: view.kits.map(kitCard),
-    classes: classes.map(classCard),
-    guide: undefined,
-  };
-  const markup = String(cataloguePage({ ...page, link: (target) => `..${target}` }));
+  const markup = markupOf({ kits: view.kits.map(kitCard), classes: classes.map(classCard) });
   return [...markup.matchAll(/<section id="[a-z-]*classes">[\s\S]*?<\/section>/g)].map(([section]) =>
     [...section.matchAll(/<h[23]>(?:<a[^>]*>)?([^<]+)/g)].map(([, text]) => text!),
   );
@@ -40,5 +38,11 @@ describe("cataloguePage(page)", () => {
     expect(lists([view])).toHaveLength(1);
     expect(lists([named("One", "held")])).toEqual([["Past classes", "One"]]);
     expect(lists([])).toEqual([]);
+  });
+
+  it("says how a first kit is made where there is none, and none is still worked out", () => {
+    expect(markupOf({})).toContain("There is no kit yet.");
+    for (const shown of [{ hasWaiting: true }, { kits: view.kits.map(kitCard) }])
+      expect(markupOf(shown)).not.toContain("There is no kit yet.");
   });
 });
