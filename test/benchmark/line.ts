@@ -12,6 +12,6 @@ export interface Line {
   readonly more?: true;
 }
 
-export const PART_NAMES = ["functions", "page", "builds", "shards", "serve", "packets", "bytes"] as const;
+export const PART_NAMES = ["functions", "page", "desk", "builds", "shards", "serve", "packets", "bytes"] as const;
 
 export type PartName = (typeof PART_NAMES)[number];

@@ -9,6 +9,7 @@ import type { PartName } from "./line.ts";
 import { LINES } from "./lines.ts";
 import { measureBuilds } from "./parts/builds.ts";
 import { measureBytes } from "./parts/bytes.ts";
+import { measureDesk } from "./parts/desk.ts";
 import { measureFunctions } from "./parts/functions.ts";
 import { measurePackets } from "./parts/packets.ts";
 import { measurePage } from "./parts/page.ts";
@@ -21,6 +22,7 @@ import { inUnit, isWorse, tableOf } from "./table.ts";
 const PARTS: Readonly<Record<PartName, Part>> = {
   functions: measureFunctions,
   page: measurePage,
+  desk: measureDesk,
   builds: measureBuilds,
   shards: measureShards,
   serve: measureServe,

@@ -7,6 +7,9 @@ import type { AnyShown, Shown } from "./shown.ts";
 /** While a handle is dragged, the front is drawn so often at most, ms. */
 const OFTEN = 120;
 
+/** So long it leaves the page to what is looked at first, light and window among it, ms. */
+const LATER = 80;
+
 /** On a slow machine it takes no more than this share of the time: the sheet comes first. */
 const SHARE = 1 / 6;
 
@@ -53,15 +56,15 @@ export class PieceView {
     if (this.#waits) return;
     this.#waits = true;
     const pause = Math.max(OFTEN, this.#took / SHARE);
-    const rest = Math.max(0, this.#drawnAt + pause - performance.now());
-    requestAnimationFrame(() =>
-      setTimeout(() => {
+    setTimeout(
+      () => {
         this.#waits = false;
         const began = performance.now();
         this.#draw();
         this.#drawnAt = performance.now();
         this.#took = this.#drawnAt - began;
-      }, rest),
+      },
+      Math.max(LATER, this.#drawnAt + pause - performance.now()),
     );
   }
 

@@ -145,6 +145,7 @@ export class TableWork {
     this.#whole = { ...this.#shown!, pattern: result.pattern, findings: result.findings };
     this.#shown = this.#whole;
     this.#things.showWhole(this.#whole);
+    performance.mark("table whole");
   }
 
   #judgeFit(troubles: readonly Trouble[], ways: readonly TroubleWithWays[] | undefined): void {
