@@ -5,6 +5,9 @@ import type { SiteSettings } from "../../core/site-settings.ts";
 import { brandMark } from "../../output/drawing/brand-mark.ts";
 import { ICONS, MANIFEST, MARK, manifestText } from "../../output/offline/manifest.ts";
 
+/** What it writes, below the site. */
+export const INSTALLABLE: readonly string[] = [MANIFEST, MARK, ...ICONS.map(({ file }) => file)];
+
 /** Manifest and icons. */
 export async function writeInstallable(output: string, settings: SiteSettings): Promise<void> {
   writeFileSync(join(output, MANIFEST), manifestText(settings));

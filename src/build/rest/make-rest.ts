@@ -12,7 +12,7 @@ import type { ClassEntry } from "../library/class-entry.ts";
 import type { Library } from "../library/library.ts";
 import { NO_PAGES, type Surroundings, type WantedPages } from "../library/page-source.ts";
 import { toldPhotos } from "../library/site-photos.ts";
-import { writeInstallable } from "../offline/write-installable.ts";
+import { INSTALLABLE, writeInstallable } from "../offline/write-installable.ts";
 import { codeKey } from "../store/code-keys.ts";
 import { folderKey } from "../store/folder-key.ts";
 import { filesOf, gatherMade } from "../store/gather.ts";
@@ -55,7 +55,8 @@ export async function makeRest(
   if (parts.length === 0) return;
   const troubles = (slug: string): number => troublesToSee(join(placing.output, "kits", slug));
   const files = await gatherMade(aside, async (scratch) => {
-    await makePages(scratch, { ...library, ...surroundings, troubles, wanted: allOf(parts) });
+    if (parts.some(({ pages }) => Object.keys(pages).length > 0))
+      await makePages(scratch, { ...library, ...surroundings, troubles, wanted: allOf(parts) });
     for (const { write } of parts) await write(scratch);
   });
   for (const { name, key, isOwn } of parts) {
@@ -81,6 +82,7 @@ function partsOf(library: Library, surroundings: Surroundings): Part[] {
   return [
     ...library.classes.map((one) => classPart(one, library, common)),
     guidePart(library, common),
+    framePart(library, common),
     sitePart(library, common),
     ...(surroundings.isServed ? [authorsPart(library, common)] : []),
   ];
@@ -112,8 +114,26 @@ function guidePart({ base, kits, settings }: Library, common: readonly unknown[]
   };
 }
 
+/** What is the same whatever kits and classes the site has: schemas, and what makes it installable. */
+function framePart({ settings }: Library, common: readonly unknown[]): Part {
+  return {
+    name: "frame",
+    key: keyOf("frame", ...common),
+    pages: {},
+    isOwn: isOfFrame,
+    write: async (output) => {
+      writeSchemas(output);
+      await writeInstallable(output, settings);
+    },
+  };
+}
+
+function isOfFrame(path: string): boolean {
+  return path.startsWith("schema/") || INSTALLABLE.includes(path);
+}
+
 function sitePart(library: Library, common: readonly unknown[]): Part {
-  const { base, catalogue, kits, hasWaiting, classes, guide, settings } = library;
+  const { base, catalogue, kits, hasWaiting, classes, guide } = library;
   const pictures = catalogue.story.pictures.map(({ file }) => folderKey(join(base, contentPath(file)), base));
   const shown = [
     catalogue,
@@ -128,12 +148,10 @@ function sitePart(library: Library, common: readonly unknown[]): Part {
     name: "site",
     key,
     pages: { site: true },
-    isOwn: (path) => !/^(kits|classes|guide|private\/classes|author|bundle)\//.test(path),
+    isOwn: (path) => !/^(kits|classes|guide|private\/classes|author|bundle)\//.test(path) && !isOfFrame(path),
     write: async (output) => {
-      writeSchemas(output);
       writeFinderIndex(output, kits);
       writeSiteFiles(output, library);
-      await writeInstallable(output, settings);
       await writePhotos(base, output, toldPhotos("/", catalogue.story));
     },
   };

@@ -56,7 +56,7 @@ const FONTS = "fonts";
 const AT_ONCE = 8;
 
 /** So few are read first, without threads that would have to be started, so that the catalogue soon has some. */
-const AT_FIRST = 4;
+const AT_FIRST = 2;
 
 /** Makes a site in the folder that it is served from, turn by turn: each makes what changed, and the pages of kits that changed first. */
 export class SiteMaker {
@@ -176,6 +176,7 @@ export class SiteMaker {
         shown = this.library!.kits.length;
         yield () => this.#makeRest((part) => part === "site");
         yield () => this.#show({ show, read });
+        yield () => this.#makeRest((part) => part === "frame");
       }
       yield () => this.#makeKits(some, ["pages"]);
     }
