@@ -1782,6 +1782,8 @@ export const servedPrinted = (): string => say("served-printed");
 export const servedAway = (): string => say("served-away");
 /** This site answers to 127.0.0.1, localhost and [::1] alone. Started with npm start -- --network, it answers to other machines, too. — What a program is told that asks for the site by another name of this computer. Names of computers and what is typed stay as they are. */
 export const servedOtherHost = (): string => say("served-other-host");
+/** This site answers to an address of this machine, or to its own name, alone. npm start says the address. */
+export const servedOtherName = (): string => say("served-other-name");
 /** Not all kits are here yet — While kits are still worked out after the start, above the catalogue. */
 export const servedWaitingTitle = (): string => say("served-waiting-title");
 /** {known} of {all} kits are worked out so far. The others follow, and a page that is gone to comes first. */
@@ -3178,7 +3180,7 @@ export const doubtNarrowerThanDrawn = (args: { readonly percent: Word }): string
 export const doubtOutOfShapeDoAuthor = (): string => say("doubt-out-of-shape-do-author");
 /** Where the light stands, “{level}” is only {width} wide at its narrowest, and the light needs {need}. Paper beside the level is cut away too. */
 export const doubtNarrowFloor = (args: { readonly level: Word; readonly width: Word; readonly need: Word }): string => say("doubt-narrow-floor", args);
-/** floor: auto looks for a wide enough place. */
+/** A floor that is not stated (floor: auto) is put where the level is wide enough. */
 export const doubtNarrowFloorDoAuthor = (): string => say("doubt-narrow-floor-do-author");
 /** The light is {diameter} wide and the window’s hole {width} × {height}: the light is too wide to go in. Use a narrower light, or a larger hole. */
 export const doubtLightWiderThanHole = (args: { readonly diameter: Word; readonly width: Word; readonly height: Word }): string => say("doubt-light-wider-than-hole", args);

@@ -132,6 +132,7 @@ served-printed = All PDFs are printed: the links of this page open them at once.
 served-away = npm start does not answer. Start it again.
 # What a program is told that asks for the site by another name of this computer. Names of computers and what is typed stay as they are.
 served-other-host = This site answers to 127.0.0.1, localhost and [::1] alone. Started with npm start -- --network, it answers to other machines, too.
+served-other-name = This site answers to an address of this machine, or to its own name, alone. npm start says the address.
 
 # While kits are still worked out after the start, above the catalogue.
 served-waiting-title = Not all kits are here yet

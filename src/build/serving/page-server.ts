@@ -2,6 +2,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import EleventyDevServer from "@11ty/eleventy-dev-server";
 import * as say from "../../words/messages.ts";
 import { isLoopbackHost, LOOPBACK } from "../desk/loopback.ts";
+import { isNetworkHost } from "./network-host.ts";
 
 type Options = ConstructorParameters<typeof EleventyDevServer>[2];
 
@@ -27,7 +28,7 @@ export class PageServer extends EleventyDevServer {
     response.setHeader("Cross-Origin-Resource-Policy", "same-origin");
     if (this.#isAddressed(request)) return super.onRequestHandler(request, response);
     response.writeHead(403, { "Content-Type": "text/plain; charset=utf-8" });
-    response.end(`${say.servedOtherHost()}\n`);
+    response.end(`${this.#isOpenToNetwork ? say.servedOtherName() : say.servedOtherHost()}\n`);
   }
 
   /** What is opened to tell pages that they changed: a page of any origin may ask for it. */
@@ -38,6 +39,7 @@ export class PageServer extends EleventyDevServer {
   }
 
   #isAddressed({ headers, socket }: IncomingMessage): boolean {
-    return this.#isOpenToNetwork || isLoopbackHost(headers.host, socket.localPort ?? 0);
+    const asked = [headers.host, socket.localPort ?? 0] as const;
+    return isLoopbackHost(...asked) || (this.#isOpenToNetwork && isNetworkHost(...asked));
   }
 }

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { type IncomingMessage, request } from "node:http";
 import type { AddressInfo } from "node:net";
-import { tmpdir } from "node:os";
+import { hostname, tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { PageServer } from "../../../src/build/serving/page-server.ts";
@@ -69,9 +69,15 @@ describe("PageServer", () => {
         }
       }));
 
-    it("answers to every name where it is open to the network", () =>
+    it("answers to addresses and to the machine's own name, too, where it is open to the network, and to no name that others made", () =>
       served(true, async (port) => {
-        expect((await ask(port, { host: `harbour.example:${port}` })).status).toBe(200);
+        for (const name of ["localhost", "192.168.1.20", "[fe80::1]", hostname()])
+          expect((await ask(port, { host: `${name}:${port}` })).status, name).toBe(200);
+        const { status, text } = await ask(port, { host: `harbour.example:${port}` });
+        expect([status, text]).toEqual([
+          403,
+          expect.stringContaining("an address of this machine, or to its own name"),
+        ]);
       }));
 
     it("tells browsers to give nothing to pages of other origins", () =>
@@ -83,8 +89,9 @@ describe("PageServer", () => {
       [false, "localhost", "http://localhost", 101],
       [false, "localhost", "http://harbour.example", 401],
       [false, "harbour.example", "http://harbour.example", 401],
-      [true, "harbour.example", "http://harbour.example", 101],
-      [true, "harbour.example", "http://other.example", 401],
+      [true, "192.168.1.20", "http://192.168.1.20", 101],
+      [true, "192.168.1.20", "http://harbour.example", 401],
+      [true, "harbour.example", "http://harbour.example", 401],
     ])("open to the network: %s, tells its news at %s to a page of %s: %i", (isOpenToNetwork, name, origin, status) =>
       served(isOpenToNetwork, async (port) => {
         const upgrade = {
