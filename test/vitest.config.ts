@@ -19,6 +19,7 @@ export default defineConfig({
         test: {
           name: "site",
           include: [SITE],
+          isolate: false,
           globalSetup: ["test/site/setup.ts"],
           testTimeout: 300_000,
           hookTimeout: 600_000,

@@ -177,7 +177,10 @@ class TableView {
     });
     this.#table.classList.toggle("folded-only", isCorner);
     if (!stated && messages.length > 0) this.#isBusy = false;
-    else if (stated) this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+    else if (stated) {
+      this.#work.lay(stated, this.#kit.shapes, this.#desk.state().shelf);
+      this.#table.classList.add("laid");
+    }
     this.#tellBusy();
   }
 
