@@ -39,6 +39,23 @@ afterAll(async () => {
   await browser.disconnect();
 });
 
+describe("a kit on the desk", () => {
+  // A sum of layout shifts up to 0.1 is good: Core Web Vitals, https://web.dev/articles/cls (from memory).
+  it("comes to lie without moving about", async () => {
+    const moved = await laid.page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          new PerformanceObserver((list) =>
+            resolve(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0)),
+          ).observe({ type: "layout-shift", buffered: true });
+          setTimeout(() => resolve(0), 2000);
+        }),
+    );
+    expect(moved).toBeLessThan(0.1);
+    expect(await laid.page.$eval(".table-things", (things) => getComputedStyle(things).visibility)).toBe("visible");
+  });
+});
+
 describe("a kit on the desk, with the mouse alone", () => {
   it("is changed by dragging and pressing, and shows each change at once", async () => {
     const { page } = laid;
