@@ -67,9 +67,9 @@ function labelsOf(text: Element, place: number): Label[] {
 
 function labelOf(text: Element, line: Element, place: number): Label {
   const words = line.textContent ?? "";
-  const size = number(text, "font-size");
+  const size = Number(inherited(text, "font-size") ?? 0);
   const length = number(text, "textLength") || wordsWidth(words, size);
-  const anchor = text.getAttribute("text-anchor");
+  const anchor = inherited(text, "text-anchor");
   const left = number(line, "x") - (anchor === "middle" ? length / 2 : anchor === "end" ? length : 0);
   const foot = number(line, "y");
   const turn = turnOf(text.getAttribute("transform") ?? "");
@@ -82,6 +82,13 @@ function labelOf(text: Element, line: Element, place: number): Label {
     ] as const
   ).map(turn);
   return { words: words.replaceAll("\u00a0", " "), size, corners, place };
+}
+
+/** What an element or one round it says (SVG 2, "Presentation attributes": these are inherited); undefined where none does. */
+function inherited(one: Element, name: string): string | undefined {
+  const own = one.getAttribute(name);
+  const above = one.parentNode as Element | null;
+  return own ?? (above?.tagName === "g" ? inherited(above, name) : undefined);
 }
 
 /** `translate(x y)` with or without `rotate(degrees)` after it. */

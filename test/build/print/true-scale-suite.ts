@@ -339,16 +339,16 @@ function stripOf(page: ReadPage, outer: Box, from: number): Strip {
     ({ box, y }) =>
       box.right > outer.left + 0.4 && box.right < outer.right + 0.4 && y > outer.top && y < outer.bottom + 3,
   );
-  const levelLines = [...Map.groupBy(page.outlines, ({ path }) => path).values()]
-    .filter((dashes) => dashes.every(({ box }) => inside(box, { ...outer, top: outer.top + 1 }) && heightOf(box) < 0.5))
-    .map((dashes) => ({
-      y: (dashes[0]!.box.top + dashes[0]!.box.bottom) / 2,
-      long: dashes.at(-1)!.box.right - dashes[0]!.box.left,
-    }))
-    .filter(({ long }) => long > 0.8 * widthOf(outer))
-    .sort((a, b) => a.y - b.y);
-  const fold = levelLines[0]!.y;
-  const lines = levelLines.slice(1).map(({ y }) => y);
+  const middle = ({ box }: Outline): number => (box.top + box.bottom) / 2;
+  const level = page.outlines.filter(
+    ({ box }) => inside(box, { ...outer, top: outer.top + 1 }) && heightOf(box) < 0.5 && box.top < outer.bottom - 0.1,
+  );
+  // The fold of the tab is a row of dashes, a mark one line; the sides of a notch are rows, too.
+  const fold = Math.min(...level.map(middle));
+  const lines = level
+    .filter((one) => middle(one) > fold + 0.1 && widthOf(one.box) > 0.8 * widthOf(outer))
+    .map(middle)
+    .sort((a, b) => a - b);
   const tab = words.filter(({ y }) => y < fold);
   return {
     leaf: Number(tab[0]!.text),
