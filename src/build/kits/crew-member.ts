@@ -3,6 +3,7 @@ import { Worker } from "node:worker_threads";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
 import { BuildError } from "../errors/build-error.ts";
+import { type LentWords, lentWords } from "../library/first-words.ts";
 import type { KitNews } from "../library/kit-entry.ts";
 import type { PlacedPart } from "../store/placing.ts";
 import type { KitTasks } from "./kit-maker.ts";
@@ -24,6 +25,7 @@ export type Answer =
 export interface Workplace {
   readonly base: string;
   readonly content: string;
+  readonly words: LentWords;
 }
 
 /** Most of what is new in a kit is soon done with: the less is let lie, the smaller a thread stays, MB. */
@@ -37,7 +39,7 @@ export class CrewMember {
   readonly #worker: Worker;
 
   constructor(base: string) {
-    const workerData: Workplace = { base, content: contentPath() };
+    const workerData: Workplace = { base, content: contentPath(), words: lentWords() };
     setFlagsFromString(`--heap-growing-percent=${GROWTH}`);
     this.#worker = new Worker(new URL("./kit-worker.ts", import.meta.url), { workerData, resourceLimits: LIMITS });
     // Its end is told to whoever waits for an answer.

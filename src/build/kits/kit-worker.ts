@@ -3,7 +3,7 @@ import sharp from "sharp";
 import { readContentFrom } from "../../input/files/content-folder.ts";
 import { KitError } from "../../input/files/message.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { speakFirst } from "../library/first-words.ts";
+import { speakLent } from "../library/first-words.ts";
 import { Gathering } from "../library/gathering.ts";
 import { readFacts } from "../library/site-facts.ts";
 import { Store } from "../store/store.ts";
@@ -11,11 +11,11 @@ import type { Answer, Asked, Workplace } from "./crew-member.ts";
 import { KitMaker } from "./kit-maker.ts";
 
 /** A thread that reads and makes kits of one site, one thing after the other as it is asked. */
-const { base, content } = workerData as Workplace;
+const { base, content, words } = workerData as Workplace;
 // Each thread draws by itself, and no picture is drawn twice.
 sharp.cache(false);
 sharp.concurrency(1);
-speakFirst(base);
+speakLent(base, words);
 readContentFrom(content);
 const store = new Store();
 const maker = new KitMaker(readFacts(base, new Gathering("leave out"), store), store);

@@ -1,5 +1,6 @@
 import { Worker } from "node:worker_threads";
 import type { DeskState, PrintAsk, PrintingNews } from "../../input/desk/protocol.ts";
+import { type LentWords, lentWords } from "../library/first-words.ts";
 import type { ServedPlace } from "./site-maker.ts";
 
 /** What the thread that makes a served site is asked: to follow changes of files, or to print what an address leads to. */
@@ -28,6 +29,7 @@ export type Told =
 /** What the thread works with. */
 export interface Workplace extends ServedPlace {
   readonly content: string;
+  readonly words: LentWords;
 }
 
 /** Who hears of the site that is made. */
@@ -50,7 +52,8 @@ export class MakingThread {
   readonly #waiting = new Map<number, (failure: string | undefined) => void>();
   #asked = 0;
 
-  constructor(workplace: Workplace) {
+  constructor(place: Omit<Workplace, "words">) {
+    const workplace: Workplace = { ...place, words: lentWords() };
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
     this.#worker.on("error", (error) => {
       throw error;

@@ -9,7 +9,7 @@ import { deskState } from "../desk/desk-state.ts";
 import { tellFailure } from "../errors/command.ts";
 import { foreseen } from "../errors/foreseen.ts";
 import { programFault } from "../errors/program-fault.ts";
-import { speakFirst } from "../library/first-words.ts";
+import { speakLent } from "../library/first-words.ts";
 import { forgetCode } from "../store/code-keys.ts";
 import { folderChanged, followFolders } from "../store/folder-key.ts";
 import { changeOf, PAGE_CODE } from "./change.ts";
@@ -20,9 +20,9 @@ import { unprintedPage } from "./unprinted-page.ts";
 import { isVisitable } from "./visits.ts";
 
 /** A thread that makes the site that is served, turn by turn, as it is told of changes. */
-const { base, content, output, aside } = workerData as Workplace;
+const { base, content, output, aside, words } = workerData as Workplace;
 readContentFrom(content);
-speakFirst(base);
+speakLent(base, words);
 followFolders();
 const maker = new SiteMaker({ base, output, aside });
 /** Loaded when the first PDF is asked for: what writes PDFs takes its time to load. */

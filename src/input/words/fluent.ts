@@ -44,6 +44,16 @@ export function readFluent(file: string, text: string): readonly WordsEntry[] {
   return entries;
 }
 
+/** What was read so far: plain data, so that it can be sent to a thread, which then need not read it again. */
+export function readSoFar(): ReadonlyMap<string, readonly WordsEntry[]> {
+  return read;
+}
+
+/** Takes over what another thread has read. */
+export function takeRead(lent: ReadonlyMap<string, readonly WordsEntry[]>): void {
+  for (const [name, entries] of lent) read.set(name, entries);
+}
+
 function parsed(file: string, text: string): readonly WordsEntry[] {
   const resource = new FluentParser().parse(text);
   const problems: KitMessage[] = [];
