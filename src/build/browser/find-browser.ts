@@ -29,43 +29,63 @@ const INSTALLED: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 
+/** What of a machine decides which browser is found. */
+export interface Machine {
+  readonly platform: string;
+  readonly architecture: string;
+  readonly exists: (path: string) => boolean;
+  /** Where puppeteer would have put the browser that it downloads. @throws Error where it knows of none */
+  readonly downloaded: () => string;
+  /** Unpacks the packaged browser; gives its path. */
+  readonly unpack: () => Promise<string>;
+}
+
+const THIS_MACHINE: Machine = {
+  platform: process.platform,
+  architecture: process.arch,
+  exists: existsSync,
+  downloaded: () => puppeteer.executablePath(),
+  unpack: unpackBrowser,
+};
+
 /**
  * Finds a browser in this order: the setting LEAFLIGHT_BROWSER, an installed Chrome or Chromium, one downloaded by puppeteer,
  * the one packaged with @sparticuz/chromium (Linux on x64). @throws BrowserError that says what to do where there is none.
  */
 export async function findBrowser(
   environment: NodeJS.ProcessEnv = process.env,
-  platform: string = process.platform,
+  machine: Machine = THIS_MACHINE,
 ): Promise<FoundBrowser> {
-  const other = otherBrowser(environment, platform);
-  return other ?? { path: await unpackBrowser(), source: "packaged" };
+  const other = otherBrowser(environment, machine);
+  return other ?? { path: await machine.unpack(), source: "packaged" };
 }
 
 /** The version of the browser that would be found, without starting it: another may print other bytes. @throws BrowserError where there is none */
 export async function browserVersion(): Promise<string> {
-  const other = otherBrowser(process.env, process.platform);
+  const other = otherBrowser(process.env, THIS_MACHINE);
   return other ? await statedVersion(other.path) : `packaged ${PACKAGED_VERSION}`;
 }
 
 /** The browser that is not packaged; undefined where the packaged one is to be taken. */
-function otherBrowser(environment: NodeJS.ProcessEnv, platform: string): FoundBrowser | undefined {
+function otherBrowser(environment: NodeJS.ProcessEnv, machine: Machine): FoundBrowser | undefined {
+  const { platform, architecture, exists } = machine;
   const setting = environment.LEAFLIGHT_BROWSER;
   if (setting !== undefined && setting !== "") {
-    if (existsSync(setting)) return { path: setting, source: "setting" };
+    if (exists(setting)) return { path: setting, source: "setting" };
     throw new BrowserError(say.printNoSetting({ path: setting }));
   }
-  const installed = (INSTALLED[platform] ?? []).find((path) => existsSync(path));
+  const installed = (INSTALLED[platform] ?? []).find(exists);
   if (installed) return { path: installed, source: "installed" };
-  const downloaded = downloadedBrowser();
+  const downloaded = downloadedBrowser(machine);
   if (downloaded) return { path: downloaded, source: "downloaded" };
-  if (platform === "linux" && process.arch === "x64") return undefined;
+  if (platform === "linux" && architecture === "x64") return undefined;
   throw new BrowserError(say.printNoBrowser());
 }
 
-function downloadedBrowser(): string | undefined {
+function downloadedBrowser({ exists, downloaded }: Machine): string | undefined {
   try {
-    const path = puppeteer.executablePath();
-    return existsSync(path) ? path : undefined;
+    const path = downloaded();
+    return exists(path) ? path : undefined;
   } catch {
     return undefined;
   }

@@ -7,7 +7,7 @@ import * as say from "../../../words/messages.ts";
 import { Gathered } from "../gathered.ts";
 import { text } from "../svg-text.ts";
 import { lettersWithin, wordsWidth } from "../words-width.ts";
-import { SMALL, STRIP, type StripPart, strip, TAB, TITLE } from "./strip.ts";
+import { SMALL, STRIP, type StripPart, strip, TAB, TITLE, USUAL_WORDS } from "./strip.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 /** Strip parts overlap by this much where a leaf is higher than the sheet. */
@@ -70,7 +70,7 @@ export function layStrips<Leaf extends PatternLeafBase>(
   );
   return parts.flatMap((part, p) =>
     sheetsOf(pattern.leaves, batches, way).map(({ first, last, leaves }) => {
-      const strips = new Gathered();
+      const strips = new Gathered(USUAL_WORDS);
       for (const [n, leaf] of leaves.entries()) way.draw(strips, leaf, BAR_ROOM.left + 4 + n * STRIP, part, style);
       const drawing = heading(style, part, way.key) + strips.markup + calibration(kit.units);
       const ends = { first: leaves[0]!, last: leaves.at(-1)! };

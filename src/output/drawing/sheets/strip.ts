@@ -28,6 +28,11 @@ const LEAST_LABELLED = 5.6;
 /** The least letters, mm: 7 pt. */
 export const SMALL = 2.5;
 
+/** What most words of a sheet of strips are like: small, and ending at the strip's right side. */
+export const USUAL_WORDS = { "font-size": SMALL, "text-anchor": "end" } as const;
+const CENTRED = { "text-anchor": "middle" } as const;
+const BEGINS = { "text-anchor": "start" } as const;
+
 /** Words too wide for a strip are set narrower, not lower. */
 const NARROWER = { textLength: STRIP - 0.8, lengthAdjust: "spacingAndGlyphs" };
 
@@ -72,7 +77,7 @@ function field(on: Gathered, span: Span, x: number, top: number, part: StripPart
   const y = top + (low ? to - 0.7 : (from + to) / 2 + 1.1);
   on.path("fields", boxPath(x, top + from, STRIP, room), { fill: stripTone(span.level, levels.length) });
   if (room >= LEAST_LABELLED)
-    on.text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600 });
+    on.text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600, ...BEGINS });
 }
 
 /** Pale enough to read on and to spare ink; the number in the field says the level too. */
@@ -90,17 +95,16 @@ export function outline(on: Gathered, x: number, part: StripPart): void {
 /** Leaf, book page and pattern page on the tab. */
 export function names(on: Gathered, { leaf, bookPage, patternPage }: PatternLeafBase, middle: number): void {
   const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
-  const small = { "font-size": SMALL, "text-anchor": "middle" };
-  on.text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" });
-  on.text(middle, TITLE + 7.3, page, small);
-  on.text(middle, TITLE + 10.6, `(${patternPage})`, small);
+  on.text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, ...CENTRED });
+  on.text(middle, TITLE + 7.3, page, CENTRED);
+  on.text(middle, TITLE + 10.6, `(${patternPage})`, CENTRED);
 }
 
 /** A mark over the strip's width, with words, where there are any, whose baseline is at `foot`. */
 export function markLine(on: Gathered, words: string, x: number, y: number, foot: number): void {
   const narrower = words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {};
   on.path("lines", levelPath([x, y], STRIP, 3), { fill: "none", stroke: "#000", "stroke-width": 0.25 });
-  if (words !== "") on.text(x + STRIP - 0.4, foot, words, { "font-size": SMALL, "text-anchor": "end", ...narrower });
+  if (words !== "") on.text(x + STRIP - 0.4, foot, words, narrower);
 }
 
 /** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */
@@ -113,8 +117,7 @@ function notchField(on: Gathered, notch: Notch, x: number, part: StripPart, top:
   const sides = levelPath([x, top + from], STRIP, 3) + levelPath([x, top + to], STRIP, 3);
   on.path("lines", sides, lineLook("position"));
   on.text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
-    "font-size": SMALL,
     transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
-    "text-anchor": "middle",
+    ...CENTRED,
   });
 }
