@@ -83,8 +83,8 @@ interface Exchange {
 
 /**
  * Puts `aside` in the place of `path`, if that is still what was read. A second name keeps hold of what stood there: a program
- * that opened it before and writes into it after is seen, and what it wrote is put back. One that puts another file there is seen up to the last look, just before the renaming:
- * nothing in Node exchanges two files at once.
+ * that opened it before and writes into it after is seen, and what it wrote is put back. One that puts another file there is
+ * seen up to the last look, just before the renaming: nothing in Node exchanges two files at once.
  */
 function exchange({ path, aside, before, stands, mark }: Exchange): boolean {
   linkSync(path, before);

@@ -6,10 +6,10 @@ import type { Batch } from "../../../core/plan/batches.ts";
 import type { LengthStyle } from "../../../core/units/length.ts";
 import { formatDepth } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import type { Gathered } from "../gathered.ts";
 import { boxPath, linePath } from "../path.ts";
 import { markLine, names, outline, STRIP, type StripPart, TAB, TITLE } from "../sheets/strip.ts";
 import { layStrips, type StripSheet } from "../sheets/strip-sheets.ts";
+import { tag } from "../svg-text.ts";
 
 /** Ground of what is folded over. */
 const FOLDED = "#e4dccb";
@@ -22,7 +22,7 @@ export function cornerStrips(kit: Kit, pattern: CornerPattern, batches: readonly
   return layStrips(kit, pattern, batches, {
     hasMarks: ({ fold }) => creasesOf(fold).length > 0,
     marksOf: ({ fold }) => creasesOf(fold).map(({ from }) => from.at),
-    draw: (on, leaf, x, part, style) => cornerStrip(on, leaf, x, part, { style, isLeft: kit.book.direction === "rtl" }),
+    draw: (leaf, x, part, style) => cornerStrip(leaf, x, part, { style, isLeft: kit.book.direction === "rtl" }),
     key: say.drawCornerStripKey(),
   });
 }
@@ -33,25 +33,29 @@ interface StripSetting {
   readonly isLeft: boolean;
 }
 
-function cornerStrip(on: Gathered, leaf: CornerLeaf, x: number, part: StripPart, setting: StripSetting): void {
+function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, setting: StripSetting): string {
   const top = TITLE + TAB - part.from;
   const creases = creasesOf(leaf.fold);
-  for (const crease of creases) toned(on, crease, x, top, part);
-  outline(on, x, part);
-  names(on, leaf, x + STRIP / 2);
-  for (const crease of creases)
-    if (crease.from.at >= part.from && crease.from.at <= part.to) markOf(on, crease, x, top, setting);
+  return [
+    ...creases.map((crease) => toned(crease, x, top, part)),
+    outline(x, part),
+    ...names(leaf, x + STRIP / 2),
+    ...creases
+      .filter(({ from }) => from.at >= part.from && from.at <= part.to)
+      .map((crease) => markOf(crease, x, top, setting)),
+  ].join("");
 }
 
 /** The stretch of the fore-edge that a crease folds over. */
-function toned(on: Gathered, { corner, from }: Crease, x: number, top: number, part: StripPart): void {
+function toned({ corner, from }: Crease, x: number, top: number, part: StripPart): string {
   const [begin, end] =
     corner === "head" ? [part.from, Math.min(from.at, part.to)] : [Math.max(from.at, part.from), part.to];
-  if (end > begin) on.path("fields", boxPath(x, top + begin, STRIP, end - begin), { fill: FOLDED });
+  if (end <= begin) return "";
+  return tag("path", { d: boxPath(x, top + begin, STRIP, end - begin), fill: FOLDED });
 }
 
 /** The mark, the slant of its corner, and on that side where a steeper crease ends. */
-function markOf(on: Gathered, crease: Crease, x: number, top: number, { style, isLeft }: StripSetting): void {
+function markOf(crease: Crease, x: number, top: number, { style, isLeft }: StripSetting): string {
   const { corner, from, to } = crease;
   const away = corner === "head" ? -1 : 1;
   const y = top + from.at;
@@ -61,6 +65,8 @@ function markOf(on: Gathered, crease: Crease, x: number, top: number, { style, i
     [edge + (isLeft ? SLANT : -SLANT), y + away * SLANT],
   ]);
   const end = isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, style.units) }) : "";
-  on.path("lines", slant, { stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" });
-  markLine(on, end, x, y, y + (away < 0 ? -SLANT - 0.8 : SLANT + 2.8));
+  return (
+    tag("path", { d: slant, stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" }) +
+    markLine(end, x, y, y + (away < 0 ? -SLANT - 0.8 : SLANT + 2.8))
+  );
 }

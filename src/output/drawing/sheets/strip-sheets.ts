@@ -4,7 +4,7 @@ import type { Batch } from "../../../core/plan/batches.ts";
 import { type LengthStyle, roundTo } from "../../../core/units/length.ts";
 import { formatLength } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import { Gathered } from "../gathered.ts";
+import { gathered } from "../gathered.ts";
 import { text } from "../svg-text.ts";
 import { lettersWithin, wordsWidth } from "../words-width.ts";
 import { SMALL, STRIP, type StripPart, strip, TAB, TITLE, USUAL_WORDS } from "./strip.ts";
@@ -37,8 +37,8 @@ export interface StripWay<Leaf> {
   readonly hasMarks: (leaf: Leaf) => boolean;
   /** Heights of its marks from the head, mm. */
   readonly marksOf: (leaf: Leaf) => readonly number[];
-  /** Draws one strip with its left side at x on its sheet. */
-  readonly draw: (on: Gathered, leaf: Leaf, x: number, part: StripPart, style: LengthStyle) => void;
+  /** One strip with its left side at x. */
+  readonly draw: (leaf: Leaf, x: number, part: StripPart, style: LengthStyle) => string;
   /** What its strips show, in words. */
   readonly key: string;
 }
@@ -51,7 +51,7 @@ export function stripSheets(kit: Kit, pattern: Pattern, batches: readonly Batch[
   return layStrips(kit, pattern, batches, {
     hasMarks: (leaf) => hasMarks(leaf, pattern),
     marksOf: ({ cuts }) => cuts.map(({ at }) => at),
-    draw: (on, leaf, x, part, style) => strip(on, leaf, x, part, { pattern, style }),
+    draw: (leaf, x, part, style) => strip(leaf, x, part, pattern, style),
     key: say.drawStripKey({ style: pattern.fit.foldStyle }),
   });
 }
@@ -70,9 +70,8 @@ export function layStrips<Leaf extends PatternLeafBase>(
   );
   return parts.flatMap((part, p) =>
     sheetsOf(pattern.leaves, batches, way).map(({ first, last, leaves }) => {
-      const strips = new Gathered(USUAL_WORDS);
-      for (const [n, leaf] of leaves.entries()) way.draw(strips, leaf, BAR_ROOM.left + 4 + n * STRIP, part, style);
-      const drawing = heading(style, part, way.key) + strips.markup + calibration(kit.units);
+      const strips = leaves.map((leaf, n) => way.draw(leaf, BAR_ROOM.left + 4 + n * STRIP, part, style));
+      const drawing = heading(style, part, way.key) + gathered(strips.join(""), USUAL_WORDS) + calibration(kit.units);
       const ends = { first: leaves[0]!, last: leaves.at(-1)! };
       return { drawing, batches: { first, last }, ...ends, part, partNumber: p + 1, parts: parts.length };
     }),

@@ -7,10 +7,9 @@ import type { LengthStyle } from "../../../core/units/length.ts";
 import { formatDepth } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { paperTone } from "../front/tone.ts";
-import type { Gathered } from "../gathered.ts";
 import { lineLook } from "../line-kinds.ts";
 import { boxPath, levelPath } from "../path.ts";
-import { num } from "../svg-text.ts";
+import { num, tag, text } from "../svg-text.ts";
 
 /** Width of a strip, mm. */
 export const STRIP = 6.9;
@@ -28,10 +27,8 @@ const LEAST_LABELLED = 5.6;
 /** The least letters, mm: 7 pt. */
 export const SMALL = 2.5;
 
-/** What most words of a sheet of strips are like: small, and ending at the strip's right side. */
-export const USUAL_WORDS = { "font-size": SMALL, "text-anchor": "end" } as const;
-const CENTRED = { "text-anchor": "middle" } as const;
-const BEGINS = { "text-anchor": "start" } as const;
+/** What most words of a sheet of strips are like. */
+export const USUAL_WORDS = ` font-size="${SMALL}" text-anchor="end"`;
 
 /** Words too wide for a strip are set narrower, not lower. */
 const NARROWER = { textLength: STRIP - 0.8, lengthAdjust: "spacingAndGlyphs" };
@@ -45,14 +42,8 @@ export interface StripPart {
   readonly to: number;
 }
 
-/** One leaf's strip with its left side at x, gathered on its sheet: tab with the leaf's pages, a field for each span, marks with their cuts, the notch. */
-export function strip(
-  on: Gathered,
-  leaf: PatternLeaf,
-  x: number,
-  part: StripPart,
-  { pattern, style }: { readonly pattern: Pattern; readonly style: LengthStyle },
-): void {
+/** One leaf's strip with its left side at x: tab with the leaf's pages, a field for each span, marks with their cuts, the notch. */
+export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pattern, style: LengthStyle): string {
   const top = TITLE + TAB - part.from;
   const notch = pattern.pocket?.notches.find((one) => one.leaf === leaf.leaf);
   const marks = notch && notchMarks(notch, style.step);
@@ -60,24 +51,33 @@ export function strip(
   /** Words stand below their mark, or above it where a notch's edge or the strip's foot would run through them. */
   const foot = (at: number): number =>
     at + 3 > part.to || edges.some((edge) => edge > at && edge < at + 3) ? at - 0.6 : at + 2.5;
-  for (const span of leaf.spans) if (span.to > part.from && span.from < part.to) field(on, span, x, top, part, pattern);
-  outline(on, x, part);
-  names(on, leaf, x + STRIP / 2);
-  for (const { at, depth } of leaf.cuts)
-    if (at >= part.from && at <= part.to)
-      markLine(on, `›${formatDepth(benchCutDepth(pattern, depth), style.units)}`, x, top + at, top + foot(at));
-  if (notch) notchField(on, notch, x, part, top, style);
+  return [
+    ...leaf.spans
+      .filter((span) => span.to > part.from && span.from < part.to)
+      .map((span) => field(span, x, top, part, pattern)),
+    outline(x, part),
+    ...names(leaf, x + STRIP / 2),
+    ...leaf.cuts
+      .filter((cut) => cut.at >= part.from && cut.at <= part.to)
+      .map((cut) =>
+        mark(formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top + cut.at, top + foot(cut.at)),
+      ),
+    notch ? notchField(notch, x, part, top, style) : "",
+  ].join("");
 }
 
-function field(on: Gathered, span: Span, x: number, top: number, part: StripPart, { levels }: Pattern): void {
+function field(span: Span, x: number, top: number, part: StripPart, { levels }: Pattern): string {
   const from = Math.max(span.from, part.from);
   const to = Math.min(span.to, part.to);
   const room = to - from;
   const low = room < LOW_FIELD;
   const y = top + (low ? to - 0.7 : (from + to) / 2 + 1.1);
-  on.path("fields", boxPath(x, top + from, STRIP, room), { fill: stripTone(span.level, levels.length) });
-  if (room >= LEAST_LABELLED)
-    on.text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600, ...BEGINS });
+  return [
+    tag("path", { d: boxPath(x, top + from, STRIP, room), fill: stripTone(span.level, levels.length) }),
+    room >= LEAST_LABELLED
+      ? text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600, "text-anchor": "start" })
+      : "",
+  ].join("");
 }
 
 /** Pale enough to read on and to spare ink; the number in the field says the level too. */
@@ -86,38 +86,62 @@ function stripTone(level: number, levels: number): string {
 }
 
 /** The strip to cut out, and the line at which its tab is folded. */
-export function outline(on: Gathered, x: number, part: StripPart): void {
-  const box = boxPath(x, TITLE, STRIP, TAB + part.to - part.from);
-  on.path("lines", box, { fill: "none", stroke: "#000", "stroke-width": 0.13 });
-  on.path("lines", levelPath([x, TITLE + TAB], STRIP), lineLook(part.from === 0 ? "score" : "edge"));
+export function outline(x: number, part: StripPart): string {
+  return [
+    tag("path", {
+      d: boxPath(x, TITLE, STRIP, TAB + part.to - part.from),
+      stroke: "#000",
+      "stroke-width": 0.13,
+      fill: "none",
+    }),
+    tag("path", {
+      d: levelPath([x, TITLE + TAB], STRIP),
+      ...lineLook(part.from === 0 ? "score" : "edge"),
+    }),
+  ].join("");
 }
 
 /** Leaf, book page and pattern page on the tab. */
-export function names(on: Gathered, { leaf, bookPage, patternPage }: PatternLeafBase, middle: number): void {
+export function names({ leaf, bookPage, patternPage }: PatternLeafBase, middle: number): string[] {
   const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
-  on.text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, ...CENTRED });
-  on.text(middle, TITLE + 7.3, page, CENTRED);
-  on.text(middle, TITLE + 10.6, `(${patternPage})`, CENTRED);
+  const small = { "font-size": SMALL, "text-anchor": "middle" };
+  return [
+    text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" }),
+    text(middle, TITLE + 7.3, page, small),
+    text(middle, TITLE + 10.6, `(${patternPage})`, small),
+  ];
 }
 
-/** A mark over the strip's width, with words, where there are any, whose baseline is at `foot`. */
-export function markLine(on: Gathered, words: string, x: number, y: number, foot: number): void {
+function mark(cut: string, x: number, y: number, foot: number): string {
+  return markLine(`›${cut}`, x, y, foot);
+}
+
+/** A mark over the strip's width, with words whose baseline is at `foot`. */
+export function markLine(words: string, x: number, y: number, foot: number): string {
   const narrower = words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {};
-  on.path("lines", levelPath([x, y], STRIP, 3), { fill: "none", stroke: "#000", "stroke-width": 0.25 });
-  if (words !== "") on.text(x + STRIP - 0.4, foot, words, narrower);
+  return (
+    tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25, fill: "none" }) +
+    text(x + STRIP - 0.4, foot, words, { "font-size": SMALL, "text-anchor": "end", ...narrower })
+  );
 }
 
 /** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */
-function notchField(on: Gathered, notch: Notch, x: number, part: StripPart, top: number, style: LengthStyle): void {
+function notchField(notch: Notch, x: number, part: StripPart, top: number, style: LengthStyle): string {
   const marks = notchMarks(notch, style.step);
   const from = Math.max(marks.from, part.from);
   const to = Math.min(marks.to, part.to);
-  if (to <= from) return;
-  on.path("shades", boxPath(x + STRIP - 1.6, top + from, 1.6, to - from), { fill: "#000", "fill-opacity": "0.12" });
-  const sides = levelPath([x, top + from], STRIP, 3) + levelPath([x, top + to], STRIP, 3);
-  on.path("lines", sides, lineLook("position"));
-  on.text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
-    transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
-    ...CENTRED,
-  });
+  if (to <= from) return "";
+  return [
+    // Above the fields, as what says a stroke is.
+    tag("path", { d: boxPath(x + STRIP - 1.6, top + from, 1.6, to - from), "fill-opacity": 0.12, stroke: "none" }),
+    tag("path", {
+      d: levelPath([x, top + from], STRIP, 3) + levelPath([x, top + to], STRIP, 3),
+      ...lineLook("position"),
+    }),
+    text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
+      "font-size": SMALL,
+      transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
+      "text-anchor": "middle",
+    }),
+  ].join("");
 }
