@@ -69,7 +69,7 @@ const INSIDE_LIBRARIES = new RegExp(
     "extractFromSEL|mitLimSqr|miterLimit|arcTolerance|joinType|endType|offsetPolygon|getMaximaPair|doGroupOffset|offsetPoint",
     "buildNormals|scalePaths?64|hasLocMinAtY|disposeOutPt|areaTriangle|areaOutPt|horzSegSort|getLastOp|doSplitOp|doMaxima",
     "succeeded|isCollinear|crossProductD?|createInvalid|setOwner|solutionTree|roundToEven|dotProductD?|productsAreEqual",
-    "max(Width|Height)|floatingPointTolerance|reverseD|oversized|checkPrecision|containsRect|collide|arc_const|siftDown",
+    "floatingPointTolerance|reverseD|oversized|checkPrecision|containsRect|collide|arc_const|siftDown",
     "defaultMinimumEdgeLength|isNegArea|crossProductSign|triSign|splitNode|mergeGroups|(min|max)_coord|scalePaths?D",
     "checkSplitOwner|getPolyType|scanlineArr|duplicateOp|getLineIntersectPt|buildPath|setSides|isOpenEnd|inPaths",
   ].join("|")})$`,

@@ -2,8 +2,9 @@ import { setFlagsFromString } from "node:v8";
 import { Worker } from "node:worker_threads";
 import { contentPath } from "../../input/files/content-folder.ts";
 import { KitError, type KitMessage } from "../../input/files/message.ts";
+import { readSoFar } from "../../input/words/fluent.ts";
 import { BuildError } from "../errors/build-error.ts";
-import { type LentWords, lentWords } from "../library/first-words.ts";
+import type { LentWords } from "../library/first-words.ts";
 import type { KitNews } from "../library/kit-entry.ts";
 import type { PlacedPart } from "../store/placing.ts";
 import type { KitTasks } from "./kit-maker.ts";
@@ -39,7 +40,7 @@ export class CrewMember {
   readonly #worker: Worker;
 
   constructor(base: string) {
-    const workerData: Workplace = { base, content: contentPath(), words: lentWords() };
+    const workerData: Workplace = { base, content: contentPath(), words: readSoFar() };
     setFlagsFromString(`--heap-growing-percent=${GROWTH}`);
     this.#worker = new Worker(new URL("./kit-worker.ts", import.meta.url), { workerData, resourceLimits: LIMITS });
     // Its end is told to whoever waits for an answer.

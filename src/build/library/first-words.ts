@@ -1,12 +1,9 @@
-import { catalogueOf, readSoFar, takeRead } from "../../input/words/fluent.ts";
+import { catalogueOf, type readSoFar, takeRead } from "../../input/words/fluent.ts";
 import { readLanguage, SOURCE } from "../../input/words/read-words.ts";
 import { speak } from "../../words/speak.ts";
 
 /** Words that were read, as a thread is lent them. */
 export type LentWords = ReturnType<typeof readSoFar>;
-
-/** What a thread is lent when it is started. */
-export const lentWords: () => LentWords = readSoFar;
 
 /** Speaks English until the library says which language the site speaks. @throws WordsError where the program's own words are broken */
 export function speakFirst(base: string): void {

@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads";
 import type { DeskState, PrintAsk, PrintingNews } from "../../input/desk/protocol.ts";
-import { type LentWords, lentWords } from "../library/first-words.ts";
+import { readSoFar } from "../../input/words/fluent.ts";
+import type { LentWords } from "../library/first-words.ts";
 import type { ServedPlace } from "./site-maker.ts";
 
 /** What the thread that makes a served site is asked: to follow changes of files, or to print what an address leads to. */
@@ -53,7 +54,7 @@ export class MakingThread {
   #asked = 0;
 
   constructor(place: Omit<Workplace, "words">) {
-    const workplace: Workplace = { ...place, words: lentWords() };
+    const workplace: Workplace = { ...place, words: readSoFar() };
     this.#worker = new Worker(new URL("./making-worker.ts", import.meta.url), { workerData: workplace });
     this.#worker.on("error", (error) => {
       throw error;

@@ -302,11 +302,7 @@ describe("two desks at once", () => {
     const lines = readFileSync(path, "utf8").slice(MOON.length).split("\n");
     // The editor itself knows no marks: it may write over a line of the desk, but never the desk over one of its own.
     const own = lines.filter((line) => line.startsWith("editor"));
-    const all = Array.from({ length: count }, (_, n) => `editor ${n}`);
-    const lost = all.filter((line) => !own.includes(line));
-    expect(own).toEqual(all.filter((line) => !lost.includes(line)));
-    // On a busy machine the system may turn to the editor between the last look at its file and the renaming, see swapText.
-    expect(lost.length).toBeLessThanOrEqual(renames ? count / 10 : 0);
+    expect(own).toEqual(Array.from({ length: count }, (_, n) => `editor ${n}`));
     expect(readdirSync(dirname(path)).filter((name) => name.startsWith("."))).toEqual([]);
     await desk.close();
   });
