@@ -1,20 +1,25 @@
 import { readFileSync } from "node:fs";
 import type { Loader, Plugin } from "esbuild";
 
-/** A file of a library, and what of its classes and namespaces our calls never reach, in words divided by spaces. */
+/** A file of a library, and what of its classes and namespaces our calls never reach. */
 interface Unused {
   readonly file: RegExp;
   readonly loader: Loader;
+  /** In words divided by spaces. */
   readonly methods: string;
+  /** Within methods that stay: what is sought, and what stands there instead. */
+  readonly branches?: readonly (readonly [RegExp, string])[];
 }
 
-/** Trees of outlines, open lines, corners that are not round, callbacks, arithmetic that only these need; of the packer, what it could do once more. */
+/** Trees of outlines, open lines, corners that are not round, heights of points, callbacks, arithmetic that only these need; of the packer, what it could do once more. */
 const UNUSED: readonly Unused[] = [
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Core\.js$/,
     loader: "js",
     methods: `checkCastInt64 getLineIntersectPtD path2ContainsPath1 pointInPolygon subtract fromPoint64 negate isValid
-      midPoint asPath intersects contains`,
+      midPoint asPath intersects contains crossProductSign triSign getBounds isAlmostZero create createInvalid scale add
+      fromPointD width height isEmpty containsRect toString toString64 toStringD reverse64 reverseD`,
+    branches: [[/^export const InvalidRect.*$/gm, ""]],
   },
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Engine\.js$/,
@@ -22,13 +27,37 @@ const UNUSED: readonly Unused[] = [
     methods: `getLevel getIsHole toStringInternal toString addChild addChildD child buildTree buildTreeD checkBounds
       recursiveCheckOwners checkSplitOwner path1InsidePath2 pointInOpPolygon getCleanPath moveSplits addReuseableData
       getBounds startOpenPath setWindCountForOpenPathEdge isContributingOpen findEdgeWithMatchingLocMin
-      getCurrYMaximaVertexOpen addOpenSubject addClip addSubjectPaths addOpenSubjectPaths addClipPaths`,
+      getCurrYMaximaVertexOpen addOpenSubject addClip addSubjectPaths addOpenSubjectPaths addClipPaths setZ xyEqual
+      getZCallback buildPathsD containsRect scalePathsD scalePathD areaD`,
+    branches: [
+      // Heights of points.
+      [/^ +this\.setZ\(.*\);$/gm, ";"],
+      [/,\s+z: [\w.]+ \|\| 0/g, ""],
+      [/^ {4}zCallback;$/gm, ""],
+      // Trees in place of lists.
+      [/^ {8}else \{\n +\/\/ PolyTree[\s\S]*?^ {8}\}$/gm, ""],
+    ],
   },
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Offset\.js$/,
     loader: "js",
     methods: `executeWithCallback calcSolutionCapacity offsetOpenJoined offsetOpenPath ellipse doSquare doMiter doBevel
       getAvgUnitVector normalizeVector hypotenuse almostZero translatePoint reflectPoint intersectPoint getPerpendicD`,
+    branches: [
+      [/^ {4}ZCB = [\s\S]*?^ {4}\};$/gm, ""],
+      [/^ +if \(j === k\)\n.*negate.*$/gm, ""],
+      [/^ +c\.zCallback = .*$/gm, ""],
+      [/^ {4}(zCallback|deltaCallback = null);$/gm, ""],
+      [/^( +)if \(this\.deltaCallback !== null\) \{[\s\S]*?^\1\}$/gm, ""],
+      // Trees in place of lists.
+      [/^ {8}if \(this\.solutionTree !== null\) \{[\s\S]*?^ {8}\}\n {8}else /gm, ""],
+      [/^ {8}else \{\n +\/\/ PolyTree[\s\S]*?^ {8}\}$/gm, ""],
+      // Lines that are open, corners that are not round.
+      [/^( +)if \((group\.endType === EndType\.Round|cnt === 2 && .*)\) \{[\s\S]*?^\1\}(\n +else )?/gm, ""],
+      [/^ +else if \(.*this\.joinType !== JoinType\.Round\)\) \{[\s\S]*?^ {8}\}$/gm, ""],
+      [/^( +)switch \(this\.joinType\) \{[\s\S]*?^\1\}$/gm, "this.doRound(path, j, k, Math.atan2(sinA, cosA));"],
+      [/^( +)switch \(this\.endType\) \{[\s\S]*?^\1\}$/gm, "this.offsetPolygon(group, pathIn);"],
+    ],
   },
   {
     file: /[\\/]maxrects-packer[\\/]src[\\/]maxrects-packer\.ts$/,
@@ -46,18 +75,26 @@ const UNUSED: readonly Unused[] = [
 export const unusedMethods: Plugin = {
   name: "unused-methods",
   setup: (setup) => {
-    for (const { file, loader, methods } of UNUSED)
-      setup.onLoad({ filter: file }, ({ path }) => ({
-        contents: methods.split(/\s+/).reduce(without, readFileSync(path, "utf8")),
-        loader,
-      }));
+    for (const { file, loader, methods, branches = [] } of UNUSED)
+      setup.onLoad({ filter: file }, ({ path }) => {
+        const source = methods.split(/\s+/).reduce(without, readFileSync(path, "utf8"));
+        return {
+          contents: branches.reduce((text, [sought, instead]) => replaced(text, sought, instead), source),
+          loader,
+        };
+      });
   },
 };
 
 /** A source without a method, or without a function of a namespace: its body ends with the first brace at its own depth. */
 function without(source: string, name: string): string {
   const definition = `(?:public |private |static |function )*${name} ?\\([^{}]*\\)[^{}]*\\{$[\\s\\S]*?^ {4}\\}$`;
-  const rest = source.replace(new RegExp(`^ {4,5}(?:${definition}|\\w+\\.${name} = ${name};$)`, "gm"), "");
-  if (rest === source) throw new Error(`the library has no "${name}" any more`);
+  return replaced(source, new RegExp(`^ {4,5}(?:${definition}|\\w+\\.${name} = ${name};$)`, "gm"), "");
+}
+
+/** @throws Error where there is nothing of that kind any more */
+function replaced(source: string, sought: RegExp, instead: string): string {
+  const rest = source.replace(sought, instead);
+  if (rest === source) throw new Error(`the library has nothing like "${sought.source}" any more`);
   return rest;
 }

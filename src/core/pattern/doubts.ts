@@ -122,7 +122,8 @@ function extentOf(kit: Kit, face: Face, level: number): [number, number] | undef
 
 export function mergedDoubt({ fit }: Kit, { merged }: PatternBase): Doubt | undefined {
   if (merged.length === 0) return undefined;
-  const leaves = new Set(merged.map((span) => span.leaf)).size;
+  // They are told leaf by leaf.
+  const leaves = merged.filter(({ leaf }, i) => leaf !== merged[i - 1]?.leaf).length;
   return { kind: "merged-spans", spans: merged.length, leaves, leastTab: fit.leastTab };
 }
 

@@ -1,42 +1,66 @@
-import type { Outline } from "./outlines.ts";
+import type { Outlines } from "./outlines.ts";
 
 /** The sides of outlines that some upright lines meet, by number. */
 export interface CrossedSides {
-  /** For each line the sides that it is the first to meet. */
-  readonly begun: readonly (readonly number[])[];
+  /** For each line the last of the sides that it is the first to meet; −1 where there is none. */
+  readonly begun: Int32Array;
+  /** For each side the one before it that the same line is the first to meet; −1 where there is none. */
+  readonly earlier: Int32Array;
   /** The first line beyond each side. */
-  readonly ends: readonly number[];
+  readonly ends: Int32Array;
   /** Twice the number of the shape that a side bounds, and 1 more where it runs to the right. */
-  readonly owners: readonly number[];
+  readonly owners: Int32Array;
   /** Four figures for each side: x and y of its left end, and how far from there the right one is. */
-  readonly figures: readonly number[];
+  readonly figures: Float64Array;
 }
 
 /**
  * Follows each outline once; each step along it passes just the lines, given by their x from the least, that it crosses. A line
  * that touches a corner meets the side that starts there and not the one that ends there, so it is as if it stood just right of it.
  */
-export function crossedSides(outlines: readonly Outline[], lines: Float64Array): CrossedSides {
-  const begun = Array.from(lines, (): number[] => []);
-  const [ends, owners, figures]: [number[], number[], number[]] = [[], [], []];
-  for (const { x, y, least, most, shape } of outlines) {
-    let next = firstFrom(lines, least);
-    if (next === lines.length || lines[next]! >= most) continue;
-    next = firstFrom(lines, x[0]!);
-    for (let corner = 1; corner < x.length; corner += 1) {
-      const [to, before] = [x[corner]!, next];
+export function crossedSides({ x, y, starts, least, most, owners }: Outlines, lines: Float64Array): CrossedSides {
+  const reached = [...least.keys()].filter((outline) => reaches(lines, least[outline]!, most[outline]!));
+  // A side is met for the first time once.
+  const room = reached.reduce((sum, outline) => sum + starts[outline + 1]! - starts[outline]!, 0);
+  const sides = {
+    begun: new Int32Array(lines.length).fill(-1),
+    earlier: new Int32Array(room),
+    ends: new Int32Array(room),
+    owners: new Int32Array(room),
+    figures: new Float64Array(4 * room),
+  };
+  const { begun, earlier, ends, figures } = sides;
+  let count = 0;
+  for (const outline of reached) {
+    const [first, beyond] = [starts[outline]!, starts[outline + 1]!];
+    let next = firstFrom(lines, x[first]!);
+    for (let corner = first + 1; corner < beyond; corner += 1) {
+      const to = x[corner]!;
+      const from = next;
       while (next < lines.length && lines[next]! < to) next += 1;
       while (next > 0 && lines[next - 1]! >= to) next -= 1;
-      if (next === before) continue;
-      const isRight = next > before;
-      const [left, right] = isRight ? [corner - 1, corner] : [corner, corner - 1];
-      begun[isRight ? before : next]!.push(ends.length);
-      ends.push(isRight ? next : before);
-      owners.push(2 * shape + (isRight ? 1 : 0));
-      figures.push(x[left]!, y[left]!, x[right]! - x[left]!, y[right]! - y[left]!);
+      if (next === from) continue;
+      const isRight = next > from;
+      const left = isRight ? corner - 1 : corner;
+      const right = isRight ? corner : corner - 1;
+      const start = isRight ? from : next;
+      earlier[count] = begun[start]!;
+      begun[start] = count;
+      ends[count] = isRight ? next : from;
+      sides.owners[count] = 2 * owners[outline]! + (isRight ? 1 : 0);
+      figures[4 * count] = x[left]!;
+      figures[4 * count + 1] = y[left]!;
+      figures[4 * count + 2] = x[right]! - x[left]!;
+      figures[4 * count + 3] = y[right]! - y[left]!;
+      count += 1;
     }
   }
-  return { begun, ends, owners, figures };
+  return sides;
+}
+
+function reaches(lines: Float64Array, least: number, most: number): boolean {
+  const next = firstFrom(lines, least);
+  return next < lines.length && lines[next]! < most;
 }
 
 /** The first of some lines that stands at x or right of it. */

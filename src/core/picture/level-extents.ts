@@ -1,3 +1,4 @@
+import { boxOf } from "../geometry/box.ts";
 import { columnsAt } from "./column.ts";
 import type { LevelMap } from "./level-map.ts";
 
@@ -6,21 +7,66 @@ export type Extent = readonly [from: number, to: number];
 
 const SAMPLES = 512;
 
+/** An end of a level that is sought: the sample that may show it, and which way it goes on from there. */
+interface End {
+  readonly level: number;
+  readonly step: 1 | -1;
+  at: number;
+}
+
 const known = new WeakMap<LevelMap, readonly (Extent | undefined)[]>();
 
 /** The extent of each level (the first is level 1), sampled at 1 in 512 of the width; a picture is read once. */
 export function levelExtents(map: LevelMap): readonly (Extent | undefined)[] {
-  const found = known.get(map);
-  if (found) return found;
-  const fractions = Array.from({ length: SAMPLES }, (_, i) => (i + 0.5) / SAMPLES);
-  const { starts, levels } = columnsAt(
-    map,
-    fractions.map((fraction) => fraction * map.width),
-  );
-  const extents: (Extent | undefined)[] = [];
-  for (const [i, fraction] of fractions.entries())
-    for (const level of levels.slice(starts[i]!, starts[i + 1]!))
-      extents[level - 1] = [extents[level - 1]?.[0] ?? fraction, fraction];
+  const extents = known.get(map) ?? findExtents(map);
   known.set(map, extents);
   return extents;
+}
+
+/** Goes inward from where each level is drawn, by ever more samples at once: mostly the first of them show it. */
+function findExtents(map: LevelMap): (Extent | undefined)[] {
+  const levels = [...new Set([map.background, ...map.shapes.map(({ level }) => level)])];
+  const ends = levels.map((level) => endsOf(map, level));
+  const shown = new Map<number, ReadonlySet<number>>();
+  let open = ends.flat();
+  for (let ahead = 1; open.length > 0; ahead *= 4) {
+    const next = open.flatMap(({ at, step }) => Array.from({ length: ahead }, (_, i) => at + i * step));
+    const unread = [...new Set(next)].filter((sample) => isSample(sample) && !shown.has(sample));
+    for (const [sample, seen] of levelsShown(map, unread)) shown.set(sample, seen);
+    for (const end of open) while (shown.get(end.at)?.has(end.level) === false) end.at += end.step;
+    open = open.filter(({ at }) => isSample(at) && !shown.has(at));
+  }
+  const extents: (Extent | undefined)[] = [];
+  for (const [from, to] of ends) if (isSample(from.at)) extents[from.level - 1] = [placeOf(from.at), placeOf(to.at)];
+  return extents;
+}
+
+/** The outermost samples that a level's shapes may reach; the background may be seen anywhere. */
+function endsOf({ width, background, shapes }: LevelMap, level: number): [End, End] {
+  const { left, right } = boxOf(shapes.flatMap((shape) => (shape.level === level ? shape.rings : [])));
+  const isAnywhere = level === background;
+  const first = isAnywhere ? 0 : Math.max(0, Math.floor((left / width) * SAMPLES) - 1);
+  const last = isAnywhere ? SAMPLES - 1 : Math.min(SAMPLES - 1, Math.ceil((right / width) * SAMPLES));
+  return [
+    { level, step: 1, at: first },
+    { level, step: -1, at: last },
+  ];
+}
+
+/** The levels that some samples show. */
+function levelsShown(map: LevelMap, samples: readonly number[]): [sample: number, levels: ReadonlySet<number>][] {
+  const xs = samples.map((sample) => placeOf(sample) * map.width);
+  const { starts, levels, at } = columnsAt(map, xs);
+  return samples.map((sample, i) => {
+    const column = at(xs[i]!);
+    return [sample, new Set(levels.slice(starts[column]!, starts[column + 1]!))];
+  });
+}
+
+function placeOf(sample: number): number {
+  return (sample + 0.5) / SAMPLES;
+}
+
+function isSample(number: number): boolean {
+  return number >= 0 && number < SAMPLES;
 }

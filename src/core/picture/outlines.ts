@@ -1,34 +1,44 @@
-import type { Ring } from "../geometry/point.ts";
 import type { LevelShape } from "./level-map.ts";
 
-/** A closed outline of a picture as typed columns: its last corner is the first one again. */
-export interface Outline {
+/** The closed outlines of a picture as typed columns, end to end: the last corner of each is its first one again. */
+export interface Outlines {
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** From where to where it reaches. */
-  readonly least: number;
-  readonly most: number;
-  readonly top: number;
-  /** Number of the shape that it bounds, from the lowest. */
-  readonly shape: number;
+  /** The first corner of each, and after them where the last one ends. */
+  readonly starts: Int32Array;
+  /** From where to where each reaches. */
+  readonly least: Float64Array;
+  readonly most: Float64Array;
+  /** Number of the shape that each bounds, from the lowest. */
+  readonly owners: Int32Array;
 }
 
-/** All outlines, that which reaches highest first: so lines meet most of them in order. */
-export function outlinesOf(shapes: readonly LevelShape[]): Outline[] {
-  const outlines = shapes.flatMap(({ rings }, shape) => rings.map((ring) => outlineOf(ring, shape)));
-  return outlines.sort((a, b) => a.top - b.top);
-}
-
-function outlineOf(ring: Ring, shape: number): Outline {
-  const [x, y] = [new Float64Array(ring.length + 1), new Float64Array(ring.length + 1)];
-  let [least, most, top] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (let i = 0; i <= ring.length && ring[0]; i += 1) {
-    const corner = ring[i] ?? ring[0];
-    x[i] = corner[0];
-    y[i] = corner[1];
-    least = Math.min(least, corner[0]);
-    most = Math.max(most, corner[0]);
-    top = Math.min(top, corner[1]);
+export function outlinesOf(shapes: readonly LevelShape[]): Outlines {
+  const rings = shapes.flatMap((shape, owner) => shape.rings.map((ring) => ({ ring, owner })));
+  const corners = rings.reduce((sum, { ring }) => sum + ring.length + 1, 0);
+  const [x, y] = [new Float64Array(corners), new Float64Array(corners)];
+  const [least, most] = [new Float64Array(rings.length), new Float64Array(rings.length)];
+  const starts = new Int32Array(rings.length + 1);
+  let end = 0;
+  for (const [i, { ring }] of rings.entries()) {
+    starts[i] = end;
+    let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const corner of ring) {
+      const across = corner[0];
+      x[end] = across;
+      y[end] = corner[1];
+      if (across < left) left = across;
+      if (across > right) right = across;
+      end += 1;
+    }
+    if (ring.length > 0) {
+      x[end] = x[starts[i]!]!;
+      y[end] = y[starts[i]!]!;
+      end += 1;
+    }
+    least[i] = left;
+    most[i] = right;
   }
-  return { x, y, least, most, top, shape };
+  starts[rings.length] = end;
+  return { x, y, starts, least, most, owners: Int32Array.from(rings, ({ owner }) => owner) };
 }

@@ -2,53 +2,64 @@ import { crossedSides } from "./crossed-sides.ts";
 import type { LevelMap } from "./level-map.ts";
 import { outlinesOf } from "./outlines.ts";
 import { sweep } from "./sweep.ts";
-import { Uppermost } from "./uppermost.ts";
+import { keepUppermost } from "./uppermost.ts";
 
 /** The levels along several upright lines: the runs of line i are those from `starts[i]` to `starts[i + 1]`, gapless from 0 to the picture's height. */
 export interface Runs {
-  readonly starts: readonly number[];
+  readonly starts: Int32Array;
   /** Where each run ends, picture units from the top of the box. */
-  readonly ends: readonly number[];
-  readonly levels: readonly number[];
+  readonly ends: Float64Array;
+  readonly levels: Int32Array;
 }
 
 /** Prepares a picture for painting lines at x, given from the least: it goes down each and keeps the uppermost of the shapes that it is inside of. */
 export function painterOf({ width, height, background, shapes }: LevelMap): (lines: Float64Array) => Runs {
   const outlines = outlinesOf(shapes);
   const windings = new Int32Array(shapes.length);
-  const inside = new Uppermost(shapes.length);
-  // By the fill rule (SVG 2, painting, "Winding rule").
-  const pass = (owner: number): void => {
-    const shape = owner >> 1;
-    windings[shape]! += 2 * (owner & 1) - 1;
-    const counted = shapes[shape]!.rule === "evenodd" ? windings[shape]! & 1 : windings[shape]!;
-    inside.set(shape, counted !== 0);
-  };
+  // By the fill rule (SVG 2, painting, "Winding rule"): of even-odd the last bit counts, of nonzero all do.
+  const counted = Int32Array.from(shapes, ({ rule }) => (rule === "evenodd" ? 1 : -1));
+  const levelOf = Int32Array.from(shapes, ({ level }) => level);
+  const setInside = keepUppermost(shapes.length);
   return (lines) => {
     const sides = crossedSides(outlines, lines);
-    const [starts, ends, levels]: [number[], number[], number[]] = [[0], [], []];
-    const paint = (to: number, level: number): void => {
-      const last = ends.length - 1;
-      if (last >= starts[starts.length - 1]! && levels[last] === level) ends[last] = to;
-      else {
-        ends.push(to);
-        levels.push(level);
-      }
+    const starts = new Int32Array(lines.length + 1);
+    let [ends, levels] = roomFor(8 * lines.length + 1);
+    let runs = 0;
+    const note = (to: number, level: number): void => {
+      if (runs === ends.length) [ends, levels] = roomFor(2 * runs, ends, levels);
+      ends[runs] = to;
+      levels[runs] = level;
+      runs += 1;
     };
-    sweep(sides, lines, (line, met, at) => {
+    sweep(sides, lines, (line, met, at, count) => {
       const isBeside = lines[line]! < 0 || lines[line]! > width;
-      let from = 0;
-      for (let i = 0; i < met.length && !isBeside; i += 1) {
-        const to = Math.min(at[met[i]!]!, height);
+      // A run is noted where the next one is of another level.
+      let [from, painted, level] = [0, background, background];
+      for (let i = 0; i < count && !isBeside; i += 1) {
+        const to = Math.min(at[i]!, height);
         if (to > from) {
-          paint(to, shapes[inside.greatest]?.level ?? background);
+          if (level !== painted && from > 0) note(from, painted);
+          painted = level;
           from = to;
         }
-        pass(sides.owners[met[i]!]!);
+        const owner = sides.owners[met[i]!]!;
+        const shape = owner >> 1;
+        windings[shape]! += 2 * (owner & 1) - 1;
+        const uppermost = setInside(shape, (windings[shape]! & counted[shape]!) !== 0);
+        level = uppermost < 0 ? background : levelOf[uppermost]!;
       }
-      if (height > from) paint(height, background);
-      starts.push(ends.length);
+      if (height > from && painted !== background) note(from, painted);
+      note(height, height > from ? background : painted);
+      starts[line + 1] = runs;
     });
-    return { starts, ends, levels };
+    return { starts, ends: ends.subarray(0, runs), levels: levels.subarray(0, runs) };
   };
+}
+
+/** Room for so many runs; those that were noted are taken over. */
+function roomFor(runs: number, ends?: Float64Array, levels?: Int32Array): [Float64Array, Int32Array] {
+  const room: [Float64Array, Int32Array] = [new Float64Array(runs), new Int32Array(runs)];
+  if (ends) room[0].set(ends);
+  if (levels) room[1].set(levels);
+  return room;
 }

@@ -1,33 +1,59 @@
 import type { CrossedSides } from "./crossed-sides.ts";
 
+/** So many steps for each side that is put in its place are quicker than to sort them all anew. */
+const STEPS = 24;
+
 /**
  * Goes from line to line with the sides that each line meets, from the top. They stay in order but where sides cross, end or
- * begin, so little is left to sort. `visit` is given the sides, and where each side is met.
+ * begin, so each is put in its place from below. `visit` is given the sides, where each is met, and how many there are.
  */
 export function sweep(
-  { begun, ends, figures }: CrossedSides,
+  { begun, earlier, ends, figures }: CrossedSides,
   lines: Float64Array,
-  visit: (line: number, met: Int32Array, at: Float64Array) => void,
+  visit: (line: number, met: Int32Array, at: Float64Array, count: number) => void,
 ): void {
-  const [at, met] = [new Float64Array(ends.length), new Int32Array(ends.length)];
+  const [met, at] = [new Int32Array(ends.length), new Float64Array(ends.length)];
   let before = 0;
   for (let line = 0; line < lines.length; line += 1) {
-    const [x, first] = [lines[line]!, begun[line]!];
-    let [last, sorted, count] = [Number.NEGATIVE_INFINITY, true, 0];
-    for (let i = 0; i < before + first.length; i += 1) {
-      const side = i < before ? met[i]! : first[i - before]!;
-      if (ends[side]! <= line) continue;
+    const x = lines[line]!;
+    let [count, steps, sorted] = [0, STEPS * (before + 1), true];
+    let old = 0;
+    let begins = begun[line]!;
+    while (old < before || begins >= 0) {
+      let side = begins;
+      if (old < before) {
+        side = met[old]!;
+        old += 1;
+        if (ends[side]! <= line) continue;
+      } else {
+        begins = earlier[begins]!;
+        steps += STEPS;
+      }
       const k = 4 * side;
       const y = figures[k + 1]! + ((x - figures[k]!) / figures[k + 2]!) * figures[k + 3]!;
-      at[side] = y;
-      met[count] = side;
+      let place = count;
+      for (; place > 0 && at[place - 1]! > y && steps > 0; place -= 1) {
+        met[place] = met[place - 1]!;
+        at[place] = at[place - 1]!;
+        steps -= 1;
+      }
+      sorted &&= place === 0 || at[place - 1]! <= y;
+      met[place] = side;
+      at[place] = y;
       count += 1;
-      sorted &&= last <= y;
-      last = y;
     }
-    const here = met.subarray(0, count);
-    if (!sorted) here.sort((a, b) => at[a]! - at[b]!);
-    visit(line, here, at);
+    if (!sorted) sortBoth(met, at, count);
+    visit(line, met, at, count);
     before = count;
+  }
+}
+
+/** Puts the first sides in the order in which they are met. */
+function sortBoth(met: Int32Array, at: Float64Array, count: number): void {
+  const [sides, places] = [met.slice(0, count), at.slice(0, count)];
+  const order = Int32Array.from(sides.keys()).sort((a, b) => places[a]! - places[b]!);
+  for (const [i, one] of order.entries()) {
+    met[i] = sides[one]!;
+    at[i] = places[one]!;
   }
 }

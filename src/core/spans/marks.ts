@@ -21,12 +21,12 @@ const SAME = 1e-6;
 /** Spans by number from 0, in order, of which some are gone; a last number beyond them stands for the leaf's end. */
 interface Working {
   readonly exact: readonly Span[];
-  readonly exactTo: number[];
-  readonly from: readonly number[];
-  readonly level: number[];
+  readonly exactTo: Float64Array;
+  readonly from: Float64Array;
+  readonly level: Int32Array;
   /** Neighbours of each span that are left. */
-  readonly before: number[];
-  readonly after: number[];
+  readonly before: Int32Array;
+  readonly after: Int32Array;
 }
 
 /**
@@ -50,16 +50,20 @@ export function markLeaf(exact: readonly Span[], { step, leastTab, depths }: Mar
 }
 
 function roundBoundaries(exact: readonly Span[], step: number): Working {
+  const count = exact.length;
+  const [exactTo, from] = [new Float64Array(count), new Float64Array(count + 1)];
+  const [level, before, after] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
   const end = exact.at(-1)?.to ?? 0;
-  const mark = (at: number): number => (at === 0 || at === end ? at : Math.min(roundTo(at, step), end));
-  return {
-    exact,
-    exactTo: exact.map(({ to }) => to),
-    from: [...exact.map(({ from }) => mark(from)), end],
-    level: exact.map(({ level }) => level),
-    before: exact.map((_, i) => i - 1),
-    after: exact.map((_, i) => i + 1),
-  };
+  for (let i = 0; i < count; i += 1) {
+    const span = exact[i]!;
+    exactTo[i] = span.to;
+    from[i] = span.from === 0 || span.from === end ? span.from : Math.min(roundTo(span.from, step), end);
+    level[i] = span.level;
+    before[i] = i - 1;
+    after[i] = i + 1;
+  }
+  from[count] = end;
+  return { exact, exactTo, from, level, before, after };
 }
 
 /** One span is left, from head to tail. */

@@ -31,7 +31,9 @@ export class JoinedSpans {
   }
 }
 
-export function joinSpans(spans: readonly Span[]): Span[] {
+/** Spans in order and gapless, joined as they are added; the same ones where nothing is left to join. */
+export function joinSpans(spans: readonly Span[]): readonly Span[] {
+  if (spans.every(({ from, to, level }, i) => from < to && level !== spans[i - 1]?.level)) return spans;
   const joined = new JoinedSpans();
   for (const { from, to, level } of spans) joined.add(from, to, level);
   return joined.spans;

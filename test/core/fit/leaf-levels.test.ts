@@ -7,9 +7,9 @@ const PLACING = { head: 40, height: 100, leafHeight: 200, pictureHeight: 10, bac
 /** A picture of vertical bands: at each x the runs that are given for it. */
 const bands = (columns: Record<number, [to: number, level: number][]>): Columns => {
   const runs = Object.values(columns);
-  const starts = [0, ...runs].map((_, i) => runs.slice(0, i).flat().length);
-  const ends = runs.flat().map(([to]) => to);
-  const levels = runs.flat().map(([, level]) => level);
+  const starts = Int32Array.from([0, ...runs], (_, i) => runs.slice(0, i).flat().length);
+  const ends = Float64Array.from(runs.flat(), ([to]) => to);
+  const levels = Int32Array.from(runs.flat(), ([, level]) => level);
   return { starts, ends, levels, at: (x) => Object.keys(columns).indexOf(String(x)) };
 };
 

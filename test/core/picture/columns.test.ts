@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type ColumnRun, readRuns } from "../../../src/core/picture/column.ts";
+import { levelExtents } from "../../../src/core/picture/level-extents.ts";
 import type { LevelMap, LevelShape } from "../../../src/core/picture/level-map.ts";
 import { fc } from "../../seed.ts";
 import { sidesOf } from "../geometry/plane.ts";
@@ -59,6 +60,27 @@ describe("readRuns(map, x) of any picture", () => {
         const together = readRuns(map, lines);
         expect(lines.flatMap((x) => readRuns(map, [x]))).toEqual(together);
         expect(readRuns({ ...map }, lines.toReversed()).reverse()).toEqual(together);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe("levelExtents(map) of any picture", () => {
+  it("is the first and the last of 512 samples that shows a level", () => {
+    const samples = Array.from({ length: 512 }, (_, i) => (i + 0.5) / 512);
+    fc.assert(
+      fc.property(anyPicture, (map) => {
+        const columns = readRuns(
+          map,
+          samples.map((fraction) => fraction * map.width),
+        );
+        const shows = (level: number) => (column: ColumnRun[]) => column.some((run) => run.level === level);
+        for (const level of [1, 2, 3, 4, 5]) {
+          const first = samples[columns.findIndex(shows(level))];
+          const extent = first === undefined ? undefined : [first, samples[columns.findLastIndex(shows(level))]];
+          expect(levelExtents(map)[level - 1]).toEqual(extent);
+        }
       }),
       { numRuns: 100 },
     );
