@@ -50,6 +50,8 @@ export const STAGES: readonly Stage[] = [
     makes: PUBLISHED_STAGES.flatMap(({ makes }) => makes),
     run: async ({ crew, library, joined, ...site }) => {
       if (!joined) await crew.make(library.kits, library, site);
+      // What follows is made by one thread, and needs room of its own.
+      await crew.sendHome();
     },
   },
   {

@@ -32,7 +32,8 @@ export class KitCrew {
   readonly #store: Store;
   readonly #threads: number;
   #facts: SiteFacts | undefined;
-  #members: CrewMember[] = [];
+  readonly #members: CrewMember[] = [];
+  readonly #used: string[] = [];
 
   constructor(store: Store, threads = Math.min(MOST_THREADS, availableParallelism())) {
     this.#store = store;
@@ -89,11 +90,16 @@ export class KitCrew {
     });
   }
 
-  /** Sends the threads home; gives back names of what they used of the store. */
+  /** Sends the threads home, and what they hold with them; others are called when there is more to do. */
+  async sendHome(): Promise<void> {
+    const members = this.#members.splice(0);
+    for (const used of await Promise.all(members.map((member) => member.close()))) this.#used.push(...used);
+  }
+
+  /** The same at the end; gives back names of what all threads used of the store. */
   async close(): Promise<string[]> {
-    const used = await Promise.all(this.#members.map((member) => member.close()));
-    this.#members = [];
-    return used.flat();
+    await this.sendHome();
+    return this.#used;
   }
 
   async #inBatches<T>(
