@@ -1,4 +1,4 @@
-import type { Outlines } from "./outlines.ts";
+import type { Outlines, Piece } from "./outlines.ts";
 
 /** The sides of outlines that some upright lines meet, by number. */
 export interface CrossedSides {
@@ -15,13 +15,13 @@ export interface CrossedSides {
 }
 
 /**
- * Follows each outline once; each step along it passes just the lines, given by their x from the least, that it crosses. A line
+ * Follows each piece of an outline once; each step along it passes just the lines, given by their x from the least, that it crosses. A line
  * that touches a corner meets the side that starts there and not the one that ends there, so it is as if it stood just right of it.
  */
-export function crossedSides({ x, y, starts, least, most, owners }: Outlines, lines: Float64Array): CrossedSides {
-  const reached = [...least.keys()].filter((outline) => reaches(lines, least[outline]!, most[outline]!));
+export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): CrossedSides {
+  const reached = pieces.filter((piece) => isReached(piece, lines));
   // A side is met for the first time once.
-  const room = reached.reduce((sum, outline) => sum + starts[outline + 1]! - starts[outline]!, 0);
+  const room = reached.reduce((sum, { first, last }) => sum + last - first, 0);
   const sides = {
     begun: new Int32Array(lines.length).fill(-1),
     earlier: new Int32Array(room),
@@ -29,25 +29,22 @@ export function crossedSides({ x, y, starts, least, most, owners }: Outlines, li
     owners: new Int32Array(room),
     figures: new Float64Array(4 * room),
   };
-  const { begun, earlier, ends, figures } = sides;
+  const { begun, earlier, ends, owners, figures } = sides;
   let count = 0;
-  for (const outline of reached) {
-    const [first, beyond] = [starts[outline]!, starts[outline + 1]!];
+  for (const { first, last, owner } of reached) {
     let next = firstFrom(lines, x[first]!);
-    for (let corner = first + 1; corner < beyond; corner += 1) {
-      const to = x[corner]!;
-      const from = next;
+    for (let corner = first + 1; corner <= last; corner += 1) {
+      const [to, from] = [x[corner]!, next];
       while (next < lines.length && lines[next]! < to) next += 1;
       while (next > 0 && lines[next - 1]! >= to) next -= 1;
       if (next === from) continue;
       const isRight = next > from;
-      const left = isRight ? corner - 1 : corner;
-      const right = isRight ? corner : corner - 1;
+      const [left, right] = isRight ? [corner - 1, corner] : [corner, corner - 1];
       const start = isRight ? from : next;
       earlier[count] = begun[start]!;
       begun[start] = count;
       ends[count] = isRight ? next : from;
-      sides.owners[count] = 2 * owners[outline]! + (isRight ? 1 : 0);
+      owners[count] = 2 * owner + (isRight ? 1 : 0);
       figures[4 * count] = x[left]!;
       figures[4 * count + 1] = y[left]!;
       figures[4 * count + 2] = x[right]! - x[left]!;
@@ -58,7 +55,7 @@ export function crossedSides({ x, y, starts, least, most, owners }: Outlines, li
   return sides;
 }
 
-function reaches(lines: Float64Array, least: number, most: number): boolean {
+function isReached({ least, most }: Piece, lines: Float64Array): boolean {
   const next = firstFrom(lines, least);
   return next < lines.length && lines[next]! < most;
 }

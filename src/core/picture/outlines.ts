@@ -4,41 +4,52 @@ import type { LevelShape } from "./level-map.ts";
 export interface Outlines {
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** The first corner of each, and after them where the last one ends. */
-  readonly starts: Int32Array;
-  /** From where to where each reaches. */
-  readonly least: Float64Array;
-  readonly most: Float64Array;
-  /** Number of the shape that each bounds, from the lowest. */
-  readonly owners: Int32Array;
+  /** Pieces of outlines, so that few need be followed for a line: each goes from a corner to another. */
+  readonly pieces: readonly Piece[];
 }
 
+export interface Piece {
+  readonly first: number;
+  readonly last: number;
+  /** From where to where it reaches. */
+  readonly least: number;
+  readonly most: number;
+  /** Number of the shape that it bounds, from the lowest. */
+  readonly owner: number;
+}
+
+/** Sides of a piece. */
+const SIDES = 64;
+
 export function outlinesOf(shapes: readonly LevelShape[]): Outlines {
-  const rings = shapes.flatMap((shape, owner) => shape.rings.map((ring) => ({ ring, owner })));
-  const corners = rings.reduce((sum, { ring }) => sum + ring.length + 1, 0);
+  const corners = shapes.reduce((sum, { rings }) => sum + rings.reduce((all, ring) => all + ring.length + 1, 0), 0);
   const [x, y] = [new Float64Array(corners), new Float64Array(corners)];
-  const [least, most] = [new Float64Array(rings.length), new Float64Array(rings.length)];
-  const starts = new Int32Array(rings.length + 1);
+  const pieces: Piece[] = [];
   let end = 0;
-  for (const [i, { ring }] of rings.entries()) {
-    starts[i] = end;
-    let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-    for (const corner of ring) {
-      const across = corner[0];
-      x[end] = across;
-      y[end] = corner[1];
-      if (across < left) left = across;
-      if (across > right) right = across;
+  for (const [owner, { rings }] of shapes.entries())
+    for (const ring of rings) {
+      const start = end;
+      for (const corner of ring) {
+        x[end] = corner[0];
+        y[end] = corner[1];
+        end += 1;
+      }
+      if (end === start) continue;
+      x[end] = x[start]!;
+      y[end] = y[start]!;
+      for (let first = start; first < end; first += SIDES)
+        pieces.push(pieceOf(x, first, Math.min(first + SIDES, end), owner));
       end += 1;
     }
-    if (ring.length > 0) {
-      x[end] = x[starts[i]!]!;
-      y[end] = y[starts[i]!]!;
-      end += 1;
-    }
-    least[i] = left;
-    most[i] = right;
+  return { x, y, pieces };
+}
+
+function pieceOf(x: Float64Array, first: number, last: number, owner: number): Piece {
+  let [least, most] = [x[first]!, x[first]!];
+  for (let corner = first + 1; corner <= last; corner += 1) {
+    const across = x[corner]!;
+    if (across < least) least = across;
+    if (across > most) most = across;
   }
-  starts[rings.length] = end;
-  return { x, y, starts, least, most, owners: Int32Array.from(rings, ({ owner }) => owner) };
+  return { first, last, least, most, owner };
 }
