@@ -94,10 +94,11 @@ export function listSite(
     return match && !SMALL.test(path) ? [{ path, name, slug: match[1]!, inside: match[2]! }] : [];
   });
   const ofCorners = kept.filter(({ path }) => OF_CORNERS.test(path));
-  const slugs = [...new Set(inKits.map((file) => file.slug))].sort();
+  const bySlug = Map.groupBy(inKits, ({ slug }) => slug);
+  const slugs = [...bySlug.keys()].sort();
   const kits = Object.fromEntries(
     slugs.map((slug) => {
-      const own = inKits.filter((file) => file.slug === slug).map(({ inside, name }) => ({ path: inside, name }));
+      const own = bySlug.get(slug)!.map(({ inside, name }) => ({ path: inside, name }));
       const { edition, byCorners = false } = known[slug] ?? {};
       return [slug, writeList(kitList(own, byCorners ? ofCorners : [], edition))];
     }),
