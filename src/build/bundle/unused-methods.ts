@@ -11,14 +11,15 @@ interface Unused {
   readonly branches?: readonly (readonly [RegExp, string])[];
 }
 
-/** Trees of outlines, open lines, corners that are not round, heights of points, callbacks, arithmetic that only these need; of the packer, what it could do once more. */
+/** Trees of outlines, open lines, heights of points, arithmetic that only these need; of the packer, what it could do once more. */
 const UNUSED: readonly Unused[] = [
   {
     file: /[\\/]clipper2-ts[\\/]dist[\\/]Core\.js$/,
     loader: "js",
     methods: `checkCastInt64 getLineIntersectPtD path2ContainsPath1 pointInPolygon subtract fromPoint64 negate isValid
       midPoint asPath intersects contains crossProductSign triSign getBounds isAlmostZero create createInvalid scale add
-      fromPointD width height isEmpty containsRect toString toString64 toStringD reverse64 reverseD`,
+      fromPointD width height isEmpty containsRect toString toString64 toStringD reverse64 reverseD
+      crossProductD dotProductD`,
     branches: [[/^export const InvalidRect.*$/gm, ""]],
   },
   {
@@ -36,27 +37,6 @@ const UNUSED: readonly Unused[] = [
       [/^ {4}zCallback;$/gm, ""],
       // Trees in place of lists.
       [/^ {8}else \{\n +\/\/ PolyTree[\s\S]*?^ {8}\}$/gm, ""],
-    ],
-  },
-  {
-    file: /[\\/]clipper2-ts[\\/]dist[\\/]Offset\.js$/,
-    loader: "js",
-    methods: `executeWithCallback calcSolutionCapacity offsetOpenJoined offsetOpenPath ellipse doSquare doMiter doBevel
-      getAvgUnitVector normalizeVector hypotenuse almostZero translatePoint reflectPoint intersectPoint getPerpendicD`,
-    branches: [
-      [/^ {4}ZCB = [\s\S]*?^ {4}\};$/gm, ""],
-      [/^ +if \(j === k\)\n.*negate.*$/gm, ""],
-      [/^ +c\.zCallback = .*$/gm, ""],
-      [/^ {4}(zCallback|deltaCallback = null);$/gm, ""],
-      [/^( +)if \(this\.deltaCallback !== null\) \{[\s\S]*?^\1\}$/gm, ""],
-      // Trees in place of lists.
-      [/^ {8}if \(this\.solutionTree !== null\) \{[\s\S]*?^ {8}\}\n {8}else /gm, ""],
-      [/^ {8}else \{\n +\/\/ PolyTree[\s\S]*?^ {8}\}$/gm, ""],
-      // Lines that are open, corners that are not round.
-      [/^( +)if \((group\.endType === EndType\.Round|cnt === 2 && .*)\) \{[\s\S]*?^\1\}(\n +else )?/gm, ""],
-      [/^ +else if \(.*this\.joinType !== JoinType\.Round\)\) \{[\s\S]*?^ {8}\}$/gm, ""],
-      [/^( +)switch \(this\.joinType\) \{[\s\S]*?^\1\}$/gm, "this.doRound(path, j, k, Math.atan2(sinA, cosA));"],
-      [/^( +)switch \(this\.endType\) \{[\s\S]*?^\1\}$/gm, "this.offsetPolygon(group, pathIn);"],
     ],
   },
   {

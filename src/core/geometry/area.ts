@@ -1,7 +1,7 @@
-import { FillRule as ClipperRule, ClipType, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
-import { ClipperD } from "clipper2-ts/dist/Engine.js";
-import { ClipperOffset, EndType, JoinType } from "clipper2-ts/dist/Offset.js";
+import { FillRule as ClipperRule, ClipType, type Paths64, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
+import { Clipper64, ClipperD } from "clipper2-ts/dist/Engine.js";
 import type { FillRule, Ring } from "./point.ts";
+import { rawOffset } from "./raw-offset.ts";
 
 /** An area as closed outlines: outer ones run one way, holes the other, none crosses itself or another. Lengths in mm. */
 export type Area = readonly Ring[];
@@ -33,11 +33,15 @@ export function intersect(a: Area, b: Area): Area {
 export function grow(area: Area, distance: number): Area {
   if (distance === 0) return area;
   const scale = 10 ** PRECISION;
-  const offset = new ClipperOffset(2, ARC_TOLERANCE * scale);
-  offset.addPaths(scaled(toPaths(area), scale), JoinType.Round, EndType.Polygon);
-  const grown: PathsD = [];
-  offset.execute(distance * scale, grown);
-  return fromPaths(grown.map((path) => path.map(({ x, y }) => ({ x: x / scale, y: y / scale }))));
+  const rings = area.map((ring) => ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const));
+  const reversed = rings.reduce((sum, ring) => sum + signedArea(ring), 0) < 0;
+  const by = (reversed ? -distance : distance) * scale;
+  const clipper = new Clipper64();
+  clipper.reverseSolution = reversed;
+  clipper.addSubject(toPaths(rings.map((ring) => rawOffset(ring, by, ARC_TOLERANCE * scale))));
+  const grown: Paths64 = [];
+  clipper.execute(ClipType.Union, reversed ? ClipperRule.Negative : ClipperRule.Positive, grown);
+  return grown.map((path) => path.map(({ x, y }) => [x / scale, y / scale] as const));
 }
 
 function combine(type: ClipType, a: Area, b: Area, rule: ClipperRule = ClipperRule.NonZero): Area {
@@ -47,10 +51,6 @@ function combine(type: ClipType, a: Area, b: Area, rule: ClipperRule = ClipperRu
   const combined: PathsD = [];
   clipper.execute(type, rule, combined);
   return fromPaths(combined);
-}
-
-function scaled(paths: PathsD, scale: number): PathsD {
-  return paths.map((path) => path.map(({ x, y }) => ({ x: Math.round(x * scale), y: Math.round(y * scale) })));
 }
 
 /** Signed area of a ring: positive where it runs clockwise as seen with y down. */

@@ -15,8 +15,7 @@ export interface Stretch {
  * picture/column.ts instead: many columns of one picture, by its fill rule.
  */
 export function levelCrossings(rings: readonly Ring[], y: number): number[] {
-  return edgesOf(rings)
-    .filter(([a, b]) => a[1] <= y !== b[1] <= y)
+  return edgesOver(rings, 1, y)
     .map(([a, b]) => a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]))
     .sort((a, b) => a - b);
 }
@@ -30,7 +29,7 @@ export function uprightCrossings(rings: readonly Ring[], x: number): number[] {
 
 /** The edges of closed outlines that an upright line at x meets; an edge counts its left end. */
 export function edgesAcross(rings: readonly Ring[], x: number): Edge[] {
-  return edgesOf(rings).filter(([a, b]) => a[0] <= x !== b[0] <= x);
+  return edgesOver(rings, 0, x);
 }
 
 /** What lies inside the outlines between crossings in order: from the first to the second, from the third to the fourth. */
@@ -41,6 +40,13 @@ export function stretchesOf(crossings: readonly number[]): Stretch[] {
   }));
 }
 
-function edgesOf(rings: readonly Ring[]): Edge[] {
-  return rings.flatMap((ring) => ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const));
+/** The edges with one end beyond a value along an axis, without a list of the others. */
+function edgesOver(rings: readonly Ring[], axis: 0 | 1, value: number): Edge[] {
+  const found: Edge[] = [];
+  for (const ring of rings)
+    for (const [i, a] of ring.entries()) {
+      const b = ring[i + 1] ?? ring[0]!;
+      if (a[axis] <= value !== b[axis] <= value) found.push([a, b]);
+    }
+  return found;
 }

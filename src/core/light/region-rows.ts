@@ -1,5 +1,6 @@
 import { type Columns, columnsAt } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
+import { tidy } from "../units/length.ts";
 
 /** A stretch of one height at which a level stands, mm from the picture's left edge as the viewer sees it. */
 export interface RegionRun {
@@ -12,6 +13,11 @@ export interface PictureBox {
   readonly head: number;
   readonly height: number;
   readonly width: number;
+}
+
+/** A box without what is lost in computing its figures: a solved opening gives the same width again only nearly. */
+export function tidyBox({ head, height, width }: PictureBox): PictureBox {
+  return { head: tidy(head), height: tidy(height), width: tidy(width) };
 }
 
 /** Rows are mostly asked for one after the other, each so many mm above the last one. */
@@ -28,7 +34,8 @@ const turnedMaps = new WeakMap<LevelMap, LevelMap>();
 const lastRows = new WeakMap<LevelMap, { readonly place: string; readonly rows: RegionRows }>();
 
 /** Rows are columns of the picture turned on its side; each is read once, for all lights while the picture stays in its place. */
-export function regionRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
+export function regionRows(map: LevelMap, level: number, front: PictureBox): RegionRows {
+  const box = tidyBox(front);
   const place = JSON.stringify([level, box]);
   const last = lastRows.get(map);
   if (last?.place === place) return last.rows;

@@ -10,11 +10,7 @@ const DENSE = 0.5;
 
 /** From the front (x from the picture's left edge) to the panel's own frame (x from the fan's middle, along the tips or straight). */
 export function toPanel(area: Area, curve: FrontCurve, kind: PanelKind): Area {
-  return area.map((ring) =>
-    ring.flatMap((point, i) =>
-      dense(point, ring[(i + 1) % ring.length]!).map(([x, y]) => [panelX(x, curve, kind), y] as const),
-    ),
-  );
+  return area.map((ring) => ring.flatMap((point, i) => bent(point, ring[i + 1] ?? ring[0]!, curve, kind)));
 }
 
 /** From the panel's own frame back to what is seen from the front: x from the fan's middle, straight across. */
@@ -27,10 +23,13 @@ export function panelX(across: number, curve: FrontCurve, kind: PanelKind): numb
   return kind === "wrap" ? at.arc : at.x;
 }
 
-function dense(from: Point, to: Point): Point[] {
+/** A side from its first point to before its last. */
+function bent(from: Point, to: Point, curve: FrontCurve, kind: PanelKind): Point[] {
   const pieces = Math.max(1, Math.ceil(Math.abs(to[0] - from[0]) / DENSE));
-  return Array.from(
-    { length: pieces },
-    (_, i) => [from[0] + ((to[0] - from[0]) * i) / pieces, from[1] + ((to[1] - from[1]) * i) / pieces] as const,
-  );
+  const points: Point[] = [];
+  for (let i = 0; i < pieces; i += 1) {
+    const x = from[0] + ((to[0] - from[0]) * i) / pieces;
+    points.push([panelX(x, curve, kind), from[1] + ((to[1] - from[1]) * i) / pieces]);
+  }
+  return points;
 }

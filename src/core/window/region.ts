@@ -1,7 +1,27 @@
 import { type Area, areaOfRings, intersect, outlinesOf, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
 import type { Ring } from "../geometry/point.ts";
-import type { PictureBox } from "../light/region-rows.ts";
+import { type PictureBox, tidyBox } from "../light/region-rows.ts";
 import type { LevelMap, LevelShape } from "../picture/level-map.ts";
+
+/** A level's outline and the hole in it. */
+export interface Shown {
+  readonly outline: Area;
+  readonly hole: Area;
+}
+
+/** Of each picture what showed of a level where it lay last. */
+const lastShown = new WeakMap<LevelMap, { readonly place: string; readonly shown: Shown | undefined }>();
+
+/** A level's greatest outline and its hole where the picture lies on the front, cut once for as long as it lies there. */
+export function shownOnFront(map: LevelMap, level: number, front: PictureBox): Shown | undefined {
+  const box = tidyBox(front);
+  const place = JSON.stringify([level, box]);
+  const last = lastShown.get(map);
+  if (last?.place === place) return last.shown;
+  const shown = outlineAndHole(visibleRegion(map, level, box));
+  lastShown.set(map, { place, shown });
+  return shown;
+}
 
 /** The part of a picture that shows a level, in mm of the front: x from the picture's left edge, y from the head. */
 export function visibleRegion(map: LevelMap, level: number, box: PictureBox): Area {
@@ -36,7 +56,7 @@ export function layersOf({ shapes }: Pick<LevelMap, "shapes">, level: number): L
 }
 
 /** A region's greatest outer outline and the greatest hole in it; without one the outline itself stands for it. */
-export function outlineAndHole(region: Area): { readonly outline: Area; readonly hole: Area } | undefined {
+export function outlineAndHole(region: Area): Shown | undefined {
   const { outer } = outlinesOf(region);
   const outline = greatest(outer);
   if (!outline) return undefined;

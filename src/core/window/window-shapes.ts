@@ -7,7 +7,7 @@ import type { LevelMap } from "../picture/level-map.ts";
 import { type Door, hangDoor, MOST_BULGE, SHORTEST_HINGE } from "./hinge.ts";
 import { toPanel } from "./panel.ts";
 import type { Line } from "./part.ts";
-import { outlineAndHole, visibleRegion } from "./region.ts";
+import { shownOnFront } from "./region.ts";
 import type { WindowBook, WindowWish } from "./window.ts";
 
 /** How far a cut outline may run from the true one, mm (0.02 is asked of cut files). */
@@ -53,7 +53,7 @@ export function cutWindow(wish: WindowWish, book: WindowBook): Outcome<WindowSha
 
 function shapesOf(wish: WindowWish, book: WindowBook): Outcome<WindowShapes> {
   const { outline: level, lip, hinge, panel } = wish;
-  const found = outlineAndHole(visibleRegion(book.map, level, book.box));
+  const found = shownOnFront(book.map, level, book.box);
   if (!found) return { failure: { kind: "outline-hidden", level } };
   const outline = thinOut(toPanel(found.outline, book.curve, panel), FINE);
   const drawnHole = thinOut(toPanel(found.hole, book.curve, panel), FINE);
