@@ -40,7 +40,7 @@ export function settled(page: Page): Promise<void> {
   return page.evaluate(async () => {
     const fetched = (): number => performance.getEntriesByType("resource").length;
     const last = (mark: string): number => performance.getEntriesByName(mark).at(-1)?.startTime ?? 0;
-    for (let before = -1; before !== fetched() || last("fit settled") < last("fit asked"); ) {
+    for (let before = -1; before !== fetched() || last("fit filled") < last("fit asked"); ) {
       before = fetched();
       await new Promise((resolve) => setTimeout(resolve, 250));
     }

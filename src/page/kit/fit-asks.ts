@@ -2,7 +2,7 @@ import type { Needed } from "../shared/load-script.ts";
 import type { FitMaker } from "./fit-maker.ts";
 
 /** What a page asks of who makes it. */
-export type Asked = "fit" | "steps" | "match" | "file" | "front";
+export type Asked = "fit" | "part" | "match" | "file" | "front";
 
 /** What is asked with, and what comes of it. */
 export type AskedWith<K extends Asked> = Parameters<FitMaker[K]>;

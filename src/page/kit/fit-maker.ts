@@ -46,6 +46,8 @@ export class FitMaker {
   readonly #load: typeof loadScript;
   /** The last book that was made whole. */
   #view: AnyKitView | undefined;
+  /** The last book that was made without light and window, and what it was asked with. */
+  #open: { readonly asked: string; readonly view: AnyKitView } | undefined;
 
   /** `load` fetches scripts where this works. */
   constructor(data: KitData, load: typeof loadScript) {
@@ -57,8 +59,12 @@ export class FitMaker {
   async fit({ refit, units, parts, quick }: FitAsk): Promise<FitMade> {
     const data = this.#in(units);
     await this.#needWay(refit);
-    const result = fitted(data, refit, quick);
-    if (!quick) this.#view = "view" in result ? result.view : undefined;
+    const asked = JSON.stringify([refit, units]);
+    const open = this.#open?.asked === asked ? this.#open.view : undefined;
+    const result = fitted(data, refit, { quick, open });
+    const made = "view" in result ? result.view : undefined;
+    if (quick) this.#open = made && { asked, view: made };
+    else this.#view = made;
     if ("failure" in result) return { failure: result.failure, offers: result.offers };
     const { view, judgement, offers } = result;
     return {
@@ -68,10 +74,10 @@ export class FitMaker {
     };
   }
 
-  /** The steps of the last book, with their drawings. */
-  async steps(): Promise<string | undefined> {
-    await fetchStepDrawings("../../", this.#load);
-    return this.#view && renderPart("steps", this.#view);
+  /** A part of the last book; the steps with their drawings. */
+  async part(name: string): Promise<string | undefined> {
+    if (name === "steps") await fetchStepDrawings("../../", this.#load);
+    return this.#view && renderPart(name, this.#view);
   }
 
   /** How closely the last book matches the drawing where its corners are folded; undefined where that cannot be told. */

@@ -2,8 +2,19 @@ import type { Kit } from "../../core/kit/kit.ts";
 import type { FitMade } from "./fit-maker.ts";
 import { putMarkup } from "./put-markup.ts";
 
-/** How much of the page follows at once: at a key press only what is in sight. */
+/** How much of the page a fit is made for: at a key press first only what is in sight. */
 export type Reach = "in sight" | "all";
+
+/** Names of the parts of the page to fill again, the first to be filled first. */
+export interface PartsToFill {
+  /** In sight, but none that light or window change. */
+  readonly quick: readonly string[];
+  /** All that are shown, those in sight first; never the steps, whose drawings are a script of their own. */
+  readonly shown: readonly string[];
+  readonly stepsShown: boolean;
+  /** In closed chapters. */
+  readonly closed: readonly string[];
+}
 
 /** Parts that light and window change: they wait for the whole computation. */
 const SLOW_PARTS = ["window", "supplies", "takes", "steps", "cautions", "care"].flatMap((name) => [
@@ -16,31 +27,40 @@ export function isSlow(kit: Kit): boolean {
   return kit.insert !== undefined || kit.light !== undefined;
 }
 
-/** Names of the parts of the page to fill again: at the key those in sight, but none that light or window change; never the steps. */
-export function partsToFill(kit: Kit, reach: Reach): string[] {
-  const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")];
-  const waits = reach === "in sight" && isSlow(kit) ? SLOW_PARTS : ["steps"];
-  return parts
-    .filter((part) => reach === "all" || isInSight(part))
-    .map((part) => part.dataset["part"]!)
-    .filter((name) => !waits.includes(name));
+export function partsToFill(kit: Kit): PartsToFill {
+  const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")].map((part) => {
+    const closed = isClosed(part);
+    return { name: part.dataset["part"]!, closed, inSight: !closed && isInSight(part) };
+  });
+  const named = (wanted: (part: (typeof parts)[number]) => boolean): string[] =>
+    parts.filter(wanted).map(({ name }) => name);
+  const waits = isSlow(kit) ? SLOW_PARTS : ["steps"];
+  const shown = [...named(({ inSight }) => inSight), ...named(({ closed, inSight }) => !closed && !inSight)];
+  return {
+    quick: named(({ name, inSight }) => inSight && !waits.includes(name)),
+    shown: shown.filter((name) => name !== "steps"),
+    stepsShown: shown.includes("steps"),
+    closed: named(({ closed }) => closed),
+  };
 }
 
-/** Fills parts with their new markup: those in sight at once, the others each in a task of its own for as long as they are `wanted`. */
+/** Parts are filled one after the other for so long before the page does something else, ms. */
+const SLICE = 8;
+
+/** Fills parts with their new markup for as long as they are `wanted`. */
 export async function fillParts(
   made: Extract<FitMade, { readonly parts: unknown }>["parts"],
   wanted: () => boolean,
 ): Promise<void> {
-  const parts = made.flatMap(([name, markup]) => {
-    const part = partOf(name);
-    return part ? [{ part, markup, inSight: isInSight(part) }] : [];
-  });
-  for (const { part, markup, inSight } of parts) if (inSight) putMarkup(part, markup);
-  for (const { part, markup, inSight } of parts) {
-    if (inSight) continue;
-    await new Promise((resolve) => setTimeout(resolve));
+  let start = performance.now();
+  for (const [name, markup] of made) {
+    if (performance.now() - start > SLICE) {
+      await new Promise((resolve) => setTimeout(resolve));
+      start = performance.now();
+    }
     if (!wanted()) return;
-    putMarkup(part, markup);
+    const part = partOf(name);
+    if (part) putMarkup(part, markup);
   }
 }
 
@@ -48,9 +68,12 @@ export function partOf(name: string): HTMLElement | null {
   return document.querySelector<HTMLElement>(`[data-part="${name}"]`);
 }
 
-/** What is in a closed chapter has a place on the page, too. */
+/** Whether a part is in a closed chapter. To ask where it is on the page would have the chapter laid out. */
+function isClosed(part: Element): boolean {
+  return part.closest("details:not([open]) > :not(summary)") !== null;
+}
+
 function isInSight(element: Element): boolean {
-  if (!element.checkVisibility()) return false;
   const box = element.getBoundingClientRect();
   return box.bottom > 0 && box.top < innerHeight;
 }

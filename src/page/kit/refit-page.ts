@@ -21,7 +21,7 @@ import { FrontPictures } from "./front-pictures.ts";
 import { giveFile, isFitted } from "./give-file.ts";
 import { isHeld } from "./held.ts";
 import { carryBook } from "./packet-links.ts";
-import { fillParts, isSlow, partOf, partsToFill, type Reach } from "./page-parts.ts";
+import { fillParts, isSlow, type PartsToFill, partOf, partsToFill, type Reach } from "./page-parts.ts";
 import { knowMarkup, putMarkup } from "./put-markup.ts";
 import { drawWays } from "./way-pictures.ts";
 
@@ -70,7 +70,7 @@ class RefitPage {
   #telling: FitTelling;
   /** The refit that the page was last shown for, light and window included; at first the kit's own book. */
   #shown: Refit = {};
-  /** Whether parts of the page follow another book, or stand in other units. */
+  /** Whether parts of the page may follow another book than it was last shown for, or stand in other units. */
   #ahead = false;
   /** Fields that the reader has written; the others follow from them. */
   #touched = new Set<string>();
@@ -100,10 +100,16 @@ class RefitPage {
   async wake(): Promise<void> {
     const data = await this.#data();
     if (!data || this.#turn > 0 || !this.#work!.isBeside) return;
-    const parts = partsToFill(data.kit, "all");
+    const { shown: parts, closed } = partsToFill(data.kit);
     const made = await this.#work!.make(0, "fit", { refit: {}, units: undefined, parts, quick: false });
     if (this.#turn > 0 || !made || "failure" in made) return;
     for (const [name, markup] of made.parts) knowMarkup(partOf(name)!, markup);
+    // The steps stand there with drawings that are written otherwise.
+    for (const name of closed.filter((one) => one !== "steps")) {
+      const markup = await this.#work!.make(0, "part", name);
+      if (this.#turn > 0 || markup === undefined) return;
+      knowMarkup(partOf(name)!, markup);
+    }
   }
 
   /** Follows what stands in the panel. */
@@ -197,53 +203,66 @@ class RefitPage {
     this.#refit = refit;
     this.#turn += 1;
     performance.mark("fit asked");
-    writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     this.#settled = this.#follow(data, this.#turn);
+    writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
     const address = toAddress(refit);
     history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
-  /** Paints what is in sight, then everything, then the drawings; stops where another book is asked for meanwhile. */
+  /** Paints what is in sight, then all that is shown; stops where another book is asked for meanwhile. All is asked for at once. */
   async #follow(data: KitData, turn: number): Promise<void> {
-    const reaches = (["in sight", "all"] as const).map((reach) => [reach, this.#make(data, reach)] as const);
+    const parts = partsToFill(data.kit);
+    const reaches = [
+      ["in sight", this.#make("in sight", parts.quick)],
+      ["all", this.#make("all", parts.shown)],
+    ] as const;
+    const drawn = this.#draw(turn, parts);
     for (const [reach, made] of reaches) {
       const result = await made;
       if (!result || turn !== this.#turn) return;
       await this.#paint(data, result, reach);
     }
-    if (turn === this.#turn) void this.#draw(turn);
+    await drawn;
+    if (turn !== this.#turn) return;
+    performance.mark("fit settled");
+    void this.#fillClosed(turn, parts);
   }
 
-  async #make({ kit }: KitData, reach: Reach): Promise<FitMade | undefined> {
+  async #make(reach: Reach, parts: readonly string[]): Promise<FitMade | undefined> {
     const start = performance.now();
-    const [refit, units, parts] = [this.#refit, this.#units, partsToFill(kit, reach)];
+    const [refit, units] = [this.#refit, this.#units];
     const made = await this.#work!.make(this.#turn, "fit", { refit, units, parts, quick: reach === "in sight" });
     performance.measure(`fit ${reach}`, { start });
     return made;
   }
 
-  async #draw(turn: number): Promise<void> {
+  async #draw(turn: number, { stepsShown }: PartsToFill): Promise<void> {
+    const pictures = this.#pictures.draw((file) => this.#work!.make(turn, "file", file));
     try {
-      if (!isHeld()) {
-        await this.#fillSteps(turn);
-        await this.#pictures.draw((file) => this.#work!.make(turn, "file", file));
-      }
+      await Promise.all([pictures, stepsShown && this.#fillPart(turn, "steps")]);
     } catch (error) {
       this.#notDrawn(error);
     }
-    if (turn === this.#turn) performance.mark("fit settled");
+  }
+
+  /** What is in closed chapters follows part by part, so that another key need not wait for it. */
+  async #fillClosed(turn: number, { closed }: PartsToFill): Promise<void> {
+    for (const name of isHeld() ? [] : closed) await this.#fillPart(turn, name);
+    if (turn !== this.#turn) return;
+    if (!isHeld()) this.#ahead = false;
+    performance.mark("fit filled");
+  }
+
+  /** A part of the book that was made last. */
+  async #fillPart(turn: number, name: string): Promise<void> {
+    const markup = turn === this.#turn ? await this.#work!.make(turn, "part", name) : undefined;
+    const place = partOf(name);
+    if (place && markup !== undefined && turn === this.#turn) putMarkup(place, markup);
   }
 
   #notDrawn(error: unknown): void {
     if (!(error instanceof LoadError)) throw error;
     this.#answer.add(say.loadFrontPicture());
-  }
-
-  /** The steps, whose drawings are a script of their own. */
-  async #fillSteps(turn: number): Promise<void> {
-    const steps = await this.#work!.make(turn, "steps");
-    const place = partOf("steps");
-    if (place && steps !== undefined && turn === this.#turn) putMarkup(place, steps);
   }
 
   async #paint(data: KitData, made: FitMade, reach: Reach): Promise<void> {
@@ -270,7 +289,7 @@ class RefitPage {
   #show(data: KitData): void {
     const refit = this.#refit;
     this.#shown = refit;
-    this.#ahead = false;
+    this.#ahead = true;
     const kit = refitKit(data.kit, refit);
     const byCorners = !isCutKit(kit);
     // Where corners are folded there is neither light nor window.
@@ -291,11 +310,12 @@ class RefitPage {
   /** Fills the parts again that follow a book that did not fit after all, or stand in other units. */
   async #goBack({ kit }: KitData): Promise<void> {
     if (!this.#ahead) return;
-    this.#ahead = false;
-    const [turn, units, parts] = [this.#turn, this.#units, partsToFill(kit, "all")];
-    const last = await this.#work!.make(turn, "fit", { refit: this.#shown, units, parts, quick: false });
+    const [turn, units, toFill] = [this.#turn, this.#units, partsToFill(kit)];
+    const asked = { refit: this.#shown, units, parts: toFill.shown, quick: false };
+    const last = await this.#work!.make(turn, "fit", asked);
     if (!last || "failure" in last || turn !== this.#turn) return;
     await fillParts(last.parts, () => turn === this.#turn);
-    await this.#fillSteps(turn);
+    for (const name of [...(toFill.stepsShown ? ["steps"] : []), ...toFill.closed]) await this.#fillPart(turn, name);
+    if (turn === this.#turn) this.#ahead = false;
   }
 }

@@ -220,7 +220,7 @@ describe("the pages in a browser", () => {
   /** Waits until the page is written anew. */
   const chooseInches = async (page: Page) => {
     await page.click('label:has(input[value="in"])');
-    await page.waitForFunction(() => performance.getEntriesByName("fit settled").length > 0);
+    await page.waitForFunction(() => performance.getEntriesByName("fit filled").length > 0);
   };
 
   it("the switch shows inches, computed from the picture and not from the rounded millimetres", async () => {

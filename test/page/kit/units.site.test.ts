@@ -52,7 +52,7 @@ async function choose(page: Page, units: UnitSystem): Promise<void> {
 }
 
 async function settled(page: Page): Promise<void> {
-  await page.waitForFunction(() => performance.getEntriesByName("fit settled").length > 0);
+  await page.waitForFunction(() => performance.getEntriesByName("fit filled").length > 0);
 }
 
 describe("the choice of units", () => {
