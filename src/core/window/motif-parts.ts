@@ -30,7 +30,7 @@ export function motifParts(wishes: readonly MotifWish[], ground: MotifGround): M
     ...(wish.card ? { card: wish.card } : {}),
     count: 1,
     frame: "own",
-    outlines: simplify(scaled(wish.area, sizes[i]!), CHORD_ERROR),
+    outlines: cutOf(wish.area, sizes[i]!),
     scores: [],
     marks: [],
     seat: seats[i]!,
@@ -56,6 +56,18 @@ function sizeOf({ area, width, height, coversLight }: MotifWish, { frame, hole, 
     : (SMALL * room.width) / own.width;
   const scale = Math.min(wished, (MOST * room.width) / own.width, (MOST * room.height) / own.height);
   return { width: own.width * scale, height: own.height * scale };
+}
+
+/** Of each motif how it was cut last. */
+const lastCuts = new WeakMap<Area, Extent & { readonly outlines: Area }>();
+
+/** A motif's outlines at a size, cut once for as long as it stays: most keep theirs whatever the book is. */
+function cutOf(area: Area, { width, height }: Extent): Area {
+  const last = lastCuts.get(area);
+  if (last?.width === width && last.height === height) return last.outlines;
+  const outlines = simplify(scaled(area, { width, height }), CHORD_ERROR);
+  lastCuts.set(area, { width, height, outlines });
+  return outlines;
 }
 
 function scaled(area: Area, { width, height }: Extent): Area {

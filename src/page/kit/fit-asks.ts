@@ -8,7 +8,7 @@ export type Asked = "fit" | "part" | "match" | "file" | "front";
 export type AskedWith<K extends Asked> = Parameters<FitMaker[K]>;
 export type MadeOf<K extends Asked> = Awaited<ReturnType<FitMaker[K]>>;
 
-/** A page's message to its worker; the first tells where the kit's data are. */
+/** What a page tells its worker, several at once; the first tells where the kit's data are. */
 export type ToWorker =
   | { readonly data: string }
   | { readonly id: number; readonly turn: number; readonly ask: Asked; readonly with: readonly unknown[] };

@@ -23,7 +23,8 @@ export function writePanel(form: HTMLFormElement, kit: Kit, keep: ReadonlySet<st
   for (const field of fieldsOf(kit)) {
     const control = form.elements.namedItem(field.name) as Control | null;
     if (!control || keep.has(field.name)) continue;
-    control.value = fieldText(field, kit);
+    const text = fieldText(field, kit);
+    if (control.value !== text) control.value = text;
     markControl(control, undefined);
   }
 }

@@ -19,6 +19,8 @@ interface Waiting {
 /** Has a worker make what the page shows of a book, or makes it here where there is none: a page from the disk has none. */
 export class FitWork {
   #worker: Worker | undefined;
+  /** What goes to the worker together once the page has said all that it asks. */
+  #told: ToWorker[] = [];
   readonly #waiting = new Map<number, Waiting>();
   #asked = 0;
   readonly #maker: FitMaker;
@@ -57,7 +59,12 @@ export class FitWork {
   }
 
   #tell(message: ToWorker): void {
-    this.#worker!.postMessage(message);
+    this.#told.push(message);
+    if (this.#told.length > 1) return;
+    queueMicrotask(() => {
+      this.#worker?.postMessage(this.#told);
+      this.#told = [];
+    });
   }
 
   #hear({ id, made, needed, failed }: FromWorker): void {

@@ -8,7 +8,7 @@ import { Turns } from "./turns.ts";
 export function serveFits(): void {
   const turns = new Turns();
   let maker: Promise<FitMaker>;
-  self.onmessage = async ({ data: told }: MessageEvent<ToWorker>): Promise<void> => {
+  const hear = (told: ToWorker): void => {
     if ("data" in told) {
       maker = loadBeside(told.data, "kit-data").then(() => new FitMaker(self.leaflightKit!, loadBeside));
       return;
@@ -19,6 +19,7 @@ export function serveFits(): void {
       turns.take(turn, async () => makeAsked(await maker, ask, told.with)),
     );
   };
+  self.onmessage = ({ data }: MessageEvent<readonly ToWorker[]>): void => data.forEach(hear);
 }
 
 async function answer(id: number, made: Promise<unknown>): Promise<void> {

@@ -1,3 +1,5 @@
+import { isInSight } from "./page-parts.ts";
+
 /** The pictures of the opened book at the head of a kit's page, and the file that each shows. */
 const PICTURES = [
   [".hero-picture .day", "front.svg"],
@@ -7,7 +9,7 @@ const PICTURES = [
 /** Draws a file of the reader's book; undefined where a newer book was asked for. */
 type DrawFile = (file: string) => Promise<string | undefined>;
 
-/** Draws these pictures for the reader's book: the one that is seen, and the other when it is. */
+/** Draws these pictures for the reader's book: at once where one is in sight, else when all that is in sight was shown; the other when it is seen. */
 export class FrontPictures {
   readonly #addresses = new Map<HTMLImageElement, string>();
   /** Those that show the book that was asked for last. */
@@ -16,21 +18,26 @@ export class FrontPictures {
 
   /** `failed` hears where what draws cannot be loaded. */
   constructor(failed: (error: unknown) => void) {
-    document.querySelector(".moods")?.addEventListener("change", () => this.#showSeen().catch(failed));
+    document.querySelector(".moods")?.addEventListener("change", () => this.drawSeen().catch(failed));
   }
 
   /** @throws LoadError where what draws them cannot be loaded */
   async draw(draw: DrawFile): Promise<void> {
     this.#draw = draw;
     this.#drawn = new Set();
-    await this.#showSeen();
+    await this.#show(isInSight);
   }
 
-  async #showSeen(): Promise<void> {
+  /** Draws what is not drawn yet, in sight or not. @throws LoadError */
+  drawSeen(): Promise<void> {
+    return this.#show((image) => image.checkVisibility());
+  }
+
+  async #show(isWanted: (image: Element) => boolean): Promise<void> {
     const draw = this.#draw;
     for (const [place, file] of PICTURES) {
       const image = document.querySelector<HTMLImageElement>(place);
-      if (!draw || !image?.checkVisibility() || this.#drawn.has(image)) continue;
+      if (!draw || !image || this.#drawn.has(image) || !isWanted(image)) continue;
       const svg = await draw(file);
       if (this.#draw !== draw) return;
       if (svg !== undefined) this.#put(image, svg);

@@ -73,7 +73,7 @@ function isClosed(part: Element): boolean {
   return part.closest("details:not([open]) > :not(summary)") !== null;
 }
 
-function isInSight(element: Element): boolean {
+export function isInSight(element: Element): boolean {
   const box = element.getBoundingClientRect();
   return box.bottom > 0 && box.top < innerHeight;
 }

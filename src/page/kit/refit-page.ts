@@ -29,6 +29,9 @@ import { drawWays } from "./way-pictures.ts";
 const SCRIPT = "../../assets/scripts/refit.js";
 const DATA = "kit-data.js";
 
+/** What is in sight is not painted by itself where all that is shown comes within this, ms: each painting holds up the next. */
+const SOON = 50;
+
 /** Binds the fit panel of a kit page, and shows the book that the page was opened with. What it gives takes figures of another. */
 export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
   const page = new RefitPage(form);
@@ -205,19 +208,20 @@ class RefitPage {
     performance.mark("fit asked");
     this.#settled = this.#follow(data, this.#turn);
     writePanel(this.#form, refitKit(data.kit, refit), this.#touched);
-    const address = toAddress(refit);
-    history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
-  /** Paints what is in sight, then all that is shown; stops where another book is asked for meanwhile. All is asked for at once. */
+  /** Paints what is in sight, unless all comes soon, then all that is shown; stops where another book is asked for meanwhile. */
   async #follow(data: KitData, turn: number): Promise<void> {
     const parts = partsToFill(data.kit);
-    const reaches = [
-      ["in sight", this.#make("in sight", parts.quick)],
-      ["all", this.#make("all", parts.shown)],
-    ] as const;
+    // All is asked for at once.
+    const quick = this.#make("in sight", parts.quick);
+    const whole = this.#make("all", parts.shown);
     const drawn = this.#draw(turn, parts);
-    for (const [reach, made] of reaches) {
+    await after(0);
+    if (turn !== this.#turn) return;
+    this.#keepAddress();
+    const soon = this.#work!.isBeside && (await Promise.race([whole.then(() => true), after(SOON)]));
+    for (const [reach, made] of [["in sight", quick] as const, ["all", whole] as const].slice(soon ? 1 : 0)) {
       const result = await made;
       if (!result || turn !== this.#turn) return;
       await this.#paint(data, result, reach);
@@ -225,7 +229,13 @@ class RefitPage {
     await drawn;
     if (turn !== this.#turn) return;
     performance.mark("fit settled");
-    void this.#fillClosed(turn, parts);
+    void this.#fillRest(turn, parts);
+  }
+
+  /** Puts the book into the address: that takes a browser a while, in which the worker is busy. */
+  #keepAddress(): void {
+    const address = toAddress(this.#refit);
+    history.replaceState(null, "", `${location.pathname}${address ? `?${address}` : ""}${location.hash}`);
   }
 
   async #make(reach: Reach, parts: readonly string[]): Promise<FitMade | undefined> {
@@ -238,18 +248,18 @@ class RefitPage {
 
   async #draw(turn: number, { stepsShown }: PartsToFill): Promise<void> {
     const pictures = this.#pictures.draw((file) => this.#work!.make(turn, "file", file));
-    try {
-      await Promise.all([pictures, stepsShown && this.#fillPart(turn, "steps")]);
-    } catch (error) {
-      this.#notDrawn(error);
-    }
+    const steps = stepsShown && this.#fillPart(turn, "steps");
+    await Promise.all([pictures, steps]).catch((error) => this.#notDrawn(error));
   }
 
-  /** What is in closed chapters follows part by part, so that another key need not wait for it. */
-  async #fillClosed(turn: number, { closed }: PartsToFill): Promise<void> {
-    for (const name of isHeld() ? [] : closed) await this.#fillPart(turn, name);
+  /** What is in closed chapters follows part by part, so that another key need not wait for it; before it a picture out of sight. */
+  async #fillRest(turn: number, { closed }: PartsToFill): Promise<void> {
+    if (!isHeld()) {
+      await this.#pictures.drawSeen().catch((error) => this.#notDrawn(error));
+      for (const name of closed) await this.#fillPart(turn, name);
+      if (turn === this.#turn) this.#ahead = false;
+    }
     if (turn !== this.#turn) return;
-    if (!isHeld()) this.#ahead = false;
     performance.mark("fit filled");
   }
 
@@ -318,4 +328,9 @@ class RefitPage {
     for (const name of [...(toFill.stepsShown ? ["steps"] : []), ...toFill.closed]) await this.#fillPart(turn, name);
     if (turn === this.#turn) this.#ahead = false;
   }
+}
+
+/** Is done after a while, ms. */
+function after(ms: number): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, ms));
 }

@@ -9,7 +9,9 @@ export function markControl(control: Control, allowed: string | undefined): void
   if (allowed !== undefined) control.setAttribute("aria-invalid", "true");
   if (help) {
     help.dataset.usual ??= help.textContent ?? "";
-    help.textContent = allowed === undefined ? help.dataset.usual! : say.fitPanelAllowed({ allowed });
+    const text = allowed === undefined ? help.dataset.usual! : say.fitPanelAllowed({ allowed });
+    // The same text written again would have the whole panel laid out.
+    if (help.textContent !== text) help.textContent = text;
   }
 }
 
