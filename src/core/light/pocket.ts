@@ -136,8 +136,8 @@ function leastWidth(light: LightWish, book: PocketBook, floor: number): number {
 /** The greatest height from the head at which the region is wide enough over all heights the light fills, a multiple of the step: rows are tried, and the edge between too narrow and wide enough is then found exactly. */
 function lowestFloor(light: LightWish, book: PocketBook): number | undefined {
   const need = light.diameter + 2 * light.clearance;
-  const wide = (height: number): boolean => {
-    const run = book.rows(height);
+  const wide: IsWide = (height, others) => {
+    const run = book.rows(height, others);
     return run !== undefined && run.to - run.from >= need - 1e-9;
   };
   let bottom: number | undefined;
@@ -159,16 +159,29 @@ function floorFor(height: number, step: number): number {
   return tidy(Math.floor(height / step + 1e-9) * step);
 }
 
-function lowestWide(wide: (height: number) => boolean, inside: number, outside: number): number {
+/** Whether a height is wide enough; `others` may be asked for next. */
+type IsWide = (height: number, others?: readonly number[]) => boolean;
+
+/** So many halvings are looked ahead: reading some rows takes hardly longer than reading one. */
+const AHEAD = 3;
+
+function lowestWide(wide: IsWide, inside: number, outside: number): number {
   if (wide(outside)) return outside;
   let low = inside;
   let high = outside;
   for (let step = 0; step < 30; step += 1) {
     const middle = (low + high) / 2;
-    if (wide(middle)) low = middle;
+    if (wide(middle, step % AHEAD === 0 ? middlesOf(low, high, AHEAD) : [])) low = middle;
     else high = middle;
   }
   return low;
+}
+
+/** All middles that so many halvings may come to. */
+function middlesOf(low: number, high: number, halvings: number): number[] {
+  if (halvings === 0) return [];
+  const middle = (low + high) / 2;
+  return [middle, ...middlesOf(low, middle, halvings - 1), ...middlesOf(middle, high, halvings - 1)];
 }
 
 /** The largest diameter or height, to 0.5 mm, at which the light still stands; 0 where none does. */

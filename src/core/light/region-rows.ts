@@ -26,8 +26,8 @@ export const ROW_STEP = 0.1;
 /** So many are read at once then. */
 const ROWS = 64;
 
-/** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there. */
-export type RegionRows = (height: number) => RegionRun | undefined;
+/** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there; `others` may be asked for next. */
+export type RegionRows = (height: number, others?: readonly number[]) => RegionRun | undefined;
 
 const turnedMaps = new WeakMap<LevelMap, LevelMap>();
 
@@ -56,13 +56,13 @@ function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
     }
   };
   let next = Number.NaN;
-  return (height) => {
+  return (height, others = []) => {
     const found = known.get(height);
     if (!found && !known.has(height)) {
-      const heights = [height];
+      const heights = [height, ...others];
       if (height === next) while (heights.length < ROWS) heights.push(heights.at(-1)! - ROW_STEP);
       read(heights);
-      next = heights.at(-1)! - ROW_STEP;
+      if (others.length === 0) next = heights.at(-1)! - ROW_STEP;
       return known.get(height);
     }
     return found;
