@@ -55,4 +55,13 @@ describe("regionRows(map, level, box)", () => {
     expect(regionRows(MAP, 1, PLACE)(52)).toEqual({ from: 50, to: 60 });
     expect(regionRows(MAP, 3, { ...PLACE, head: 10 })(24)).toEqual({ from: 10, to: 30 });
   });
+
+  it("is the same where rows that may be asked for next are read with it", () => {
+    const other = { ...PLACE, head: 20 };
+    const [apart, together] = [regionRows({ ...MAP }, 3, other), regionRows({ ...MAP }, 3, other)];
+    const heights = [34, 42, 38, 46];
+    const alone = heights.map((height) => apart(height));
+    expect(together(34, [42, 38])).toEqual(alone[0]);
+    expect(heights.map((height) => together(height))).toEqual(alone);
+  });
 });

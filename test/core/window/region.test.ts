@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { outlineAndHole, visibleRegion } from "../../../src/core/window/region.ts";
+import { outlineAndHole, shownOnFront, visibleRegion } from "../../../src/core/window/region.ts";
 import { areaOf, type Ring } from "../geometry/plane.ts";
 import { box, plate, sidesOf } from "./made.ts";
 
@@ -44,6 +44,22 @@ describe("visibleRegion(map, level, box)", () => {
     });
     expect(areaOf(visibleRegion(twice("evenodd"), 1, PLACE))).toBeCloseTo(25 * 68, 3);
     expect(areaOf(visibleRegion(twice("nonzero"), 1, PLACE))).toBeCloseTo(25 * 80, 3);
+  });
+});
+
+describe("shownOnFront(map, level, box)", () => {
+  it("is cut once for as long as the picture lies in its place, whatever a solved width loses in computing", () => {
+    const shown = shownOnFront(MAP, 1, PLACE);
+    expect(shown).toEqual(outlineAndHole(visibleRegion(MAP, 1, PLACE)));
+    expect(shownOnFront(MAP, 1, { ...PLACE, width: 100 - 6e-14 })).toBe(shown);
+  });
+
+  it("is cut anew for another place and another level", () => {
+    shownOnFront(MAP, 1, PLACE);
+    const lower = { ...PLACE, head: 31 };
+    expect(shownOnFront(MAP, 1, lower)).toEqual(outlineAndHole(visibleRegion(MAP, 1, lower)));
+    expect(shownOnFront(MAP, 3, lower)).toEqual(outlineAndHole(visibleRegion(MAP, 3, lower)));
+    expect(shownOnFront(MAP, 4, lower)).toBeUndefined();
   });
 });
 
