@@ -72,7 +72,7 @@ function labelOf(text: Element, line: Element, place: number): Label {
   const anchor = inherited(text, "text-anchor");
   const left = number(line, "x") - (anchor === "middle" ? length / 2 : anchor === "end" ? length : 0);
   const foot = number(line, "y");
-  const turn = turnOf(text.getAttribute("transform") ?? "");
+  const turn = turnOf(inherited(text, "transform") ?? "");
   const corners = (
     [
       [left, foot],

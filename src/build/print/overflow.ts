@@ -46,7 +46,7 @@ export function findOverflow(): Overflow[] {
     check("wide", box);
     if (box.hasAttribute("data-sheet")) check("high", box);
   }
-  for (const cell of document.querySelectorAll("[data-sheet] .mark, [data-sheet] td")) check("wide", cell);
+  for (const cell of document.querySelectorAll("[data-sheet] .table i, [data-sheet] td")) check("wide", cell);
   return found;
 }
 

@@ -1,9 +1,11 @@
+import { tag } from "./svg-text.ts";
+
 /**
  * The same drawing with what looks alike written once, as on a sheet of strips: its paths become one for each look, what says a
- * stroke above what does not, and the words stand above both, in their order, in a group that has the look `usual`, as
- * attributes are written. What is drawn is to hold paths that begin with their data, and words, and nothing else.
+ * stroke above what does not, and the words stand above both, in their order, in a group with the look that they share. What is
+ * drawn is to hold paths that begin with their data, and words, and nothing else.
  */
-export function gathered(drawing: string, usual: string): string {
+export function gathered(drawing: string, shared: Readonly<Record<string, string | number>>): string {
   const paths: Record<string, string> = {};
   const words = drawing.replace(/<path d="([^"]*)"([^>]*)\/>/g, (_, d: string, look: string) => {
     paths[look] = (paths[look] ?? "") + d;
@@ -15,5 +17,5 @@ export function gathered(drawing: string, usual: string): string {
     if (look.includes("stroke")) above += path;
     else below += path;
   }
-  return `${below}${above}<g${usual}>${words.replaceAll(usual, "")}</g>`;
+  return below + above + tag("g", shared, words);
 }

@@ -1,7 +1,7 @@
 import type { Point } from "../../core/geometry/point.ts";
 import { toDecimals } from "../../core/units/length.ts";
 
-/** Path data of upright strips and of outlines in as few letters as SVG 2 allows ("The grammar for path data"), for fills. */
+/** Path data of upright strips and lines and of outlines in as few letters as SVG 2 allows ("The grammar for path data"). */
 
 /** Path data of a strip from one side to the other, kept to 0.01, and from its top to its foot, kept to 0.1; a fill closes it. */
 export function shortStrip(sides: readonly [number, number], from: number, to: number): string {
@@ -9,6 +9,25 @@ export function shortStrip(sides: readonly [number, number], from: number, to: n
   const across = shortNum(right - left, 2);
   const start = joined([shortNum(left, 2), shortNum(from, 1)]);
   return `M${start}h${across}V${shortNum(to, 1)}h-${across}`;
+}
+
+/** An upright line: where it stands, and from where to where it runs. */
+export type Upright = readonly [x: number, from: number, to: number];
+
+/** Path data of upright lines for strokes, kept to 0.01 across and to 0.1 along; one at the place of the one before it is told from its end. */
+export function shortUprights(lines: readonly Upright[]): string {
+  let [atX, atY] = ["", 0];
+  let d = "";
+  for (const [x, from, to] of lines) {
+    const place = shortNum(x, 2);
+    d +=
+      place === atX
+        ? `m${joined(["0", shortNum(toDecimals(from, 1) - atY, 1)])}`
+        : `M${joined([place, shortNum(from, 1)])}`;
+    d += `V${shortNum(to, 1)}`;
+    [atX, atY] = [place, toDecimals(to, 1)];
+  }
+  return d;
 }
 
 /** Path data of closed outlines, each point told from the one before it. Rounding does not add up; what is too small to show is left out. */

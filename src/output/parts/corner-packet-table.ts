@@ -61,10 +61,10 @@ function line({ first, last }: CornerLine, turns: boolean): Html {
   const name = unnumbered && html`<div class="name">${page}</div>`;
   const folds =
     first.kind === "corners"
-      ? html`<td class="marks">${name}${creaseWords(first.upper)}</td><td class="marks">${creaseWords(first.lower)}</td>`
-      : html`<td class="marks" colspan="2">${name}<div class="name">${emptyWords(first)}</div></td>`;
+      ? html`<td>${name}${creaseWords(first.upper)}</td><td>${creaseWords(first.lower)}</td>`
+      : html`<td colspan="2">${name}<div class="name">${emptyWords(first)}</div></td>`;
   return html`
-<tr${kind !== "" && html` class="${kind}"`}><td class="tick"><span class="box"></span></td><th scope="row">${
+<tr${kind !== "" && html` class="${kind}"`}><td></td><th scope="row">${
     run ? say.packetTableRun({ first: first.leaf, last: last.leaf }) : first.leaf
   }</th><td>${!unnumbered && page}</td>${folds}${turns && html`<td>${first.turn}</td>`}</tr>`;
 }

@@ -46,11 +46,11 @@ function introduction({ kit, pattern: { corner } }: PatternPage): Html {
 function tableRow(row: CornerRow, turns: boolean): Html {
   const kind = row.checkpoint ? html` class="checkpoint"` : row.border && html` class="border"`;
   const check = row.checkpoint && html`<span class="check">${say.kitTableCheckpoint()}</span>`;
-  const pages = html`<th scope="row">${row.leaf}</th><td class="pattern-page" data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td>`;
+  const pages = html`<th scope="row">${row.leaf}</th><td data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td>`;
   const folds =
     row.kind === "corners"
-      ? html`<td class="marks" data-label="${say.cornerTableUpper()}">${creaseWords(row.upper)}${check}</td><td class="marks" data-label="${say.cornerTableLower()}">${creaseWords(row.lower)}</td>`
-      : html`<td class="marks" colspan="2">${emptyWords(row)}${check}</td>`;
+      ? html`<td data-label="${say.cornerTableUpper()}">${creaseWords(row.upper)}${check}</td><td data-label="${say.cornerTableLower()}">${creaseWords(row.lower)}</td>`
+      : html`<td colspan="2">${emptyWords(row)}${check}</td>`;
   return html`
 <tr${kind}>${pages}${folds}${turns && html`<td data-label="${say.cornerTableTurn()}">${row.turn}</td>`}</tr>`;
 }
@@ -58,9 +58,7 @@ function tableRow(row: CornerRow, turns: boolean): Html {
 /** A mark, with the end of a steeper crease. */
 export function creaseWords(crease: CreaseText | undefined): Markup {
   if (!crease) return say.cornerTableNone();
-  return html`<span class="mark">${crease.at}${
-    crease.end !== "" && html` <span class="cut">${say.cornerCreaseEnd({ end: crease.end })}</span>`
-  }</span>`;
+  return html`<i>${crease.at}${crease.end !== "" && html` <u>${say.cornerCreaseEnd({ end: crease.end })}</u>`}</i>`;
 }
 
 /** How a leaf is folded that shows nothing. */

@@ -66,13 +66,13 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
   const kind = [first.border ? "border" : "", !run && first.checkpoint ? "checkpoint" : ""].join(" ").trim();
   const page = run ? pagesOf(first, last) : first.bookPage;
   return html`
-<tr${kind !== "" && html` class="${kind}"`}><td class="tick"><span class="box"></span></td><th scope="row">${
+<tr${kind !== "" && html` class="${kind}"`}><td></td><th scope="row">${
     run ? say.packetTableRun({ first: first.leaf, last: last.leaf }) : first.leaf
-  }</th><td>${!unnumbered && page}</td><td class="marks">${unnumbered && html`<div class="name">${page}</div>`}${
+  }</th><td>${!unnumbered && page}</td><td>${unnumbered && html`<div class="name">${page}</div>`}${
     isWhole(first)
       ? html`<div class="name"><b>${first.folds[0]}</b> <span>${say.tableWhole()}</span></div>`
       : lines.map(pairs)
-  }</td>${block.notched > 0 && html`<td class="notch">${notchText(first.notch, block)}</td>`}</tr>`;
+  }</td>${block.notched > 0 && html`<td>${notchText(first.notch, block)}</td>`}</tr>`;
 }
 
 type Located = Pick<Row, "bookPage" | "unnumbered">;
@@ -87,11 +87,9 @@ export function pagesOf(first: Located, last: Located): string {
 /** A line of folds and marks; one that goes on in the next ends with a sign. */
 function pairs(line: readonly Pair[], index: number, { length }: readonly (readonly Pair[])[]): Html {
   const items = line.map(({ fold, mark }) =>
-    mark
-      ? html`<span class="mark"><b>${fold}</b> ${mark.at}<span class="cut">›${mark.cut}</span></span> `
-      : html`<b>${fold}</b>`,
+    mark ? html`<i><b>${fold}</b> ${mark.at}<u>›${mark.cut}</u></i> ` : html`<b>${fold}</b>`,
   );
-  return html`<div>${items}${index < length - 1 && html`<i>…</i>`}</div>`;
+  return html`<div>${items}${index < length - 1 && html`<span>…</span>`}</div>`;
 }
 
 function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock): Markup {

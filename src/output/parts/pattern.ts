@@ -59,15 +59,15 @@ function tableRow(row: Row): Html {
   const { marks, notch } = row;
   const kind = row.checkpoint ? html` class="checkpoint"` : row.border && html` class="border"`;
   return html`
-<tr${kind}><th scope="row">${row.leaf}</th><td class="pattern-page" data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td><td class="marks">${
+<tr${kind}><th scope="row">${row.leaf}</th><td data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td><td>${
     marks.length > 0 ? markList(marks) : say.tableWhole()
   }${notch && notchWords(notch)}${
     row.checkpoint && html`<span class="check">${say.kitTableCheckpoint()}</span>`
-  }</td><td class="folds">${row.folds.join(" · ")}</td></tr>`;
+  }</td><td>${row.folds.join(" · ")}</td></tr>`;
 }
 
 function markList(marks: Row["marks"]): Markup {
-  return marks.map(({ at, cut }) => html`<span class="mark">${at}<span class="cut">›${cut}</span></span> `);
+  return marks.map(({ at, cut }) => html`<i>${at}<u>›${cut}</u></i> `);
 }
 
 function notchWords(notch: NotchText): Html {

@@ -204,7 +204,7 @@ describe("the pages in a browser", () => {
     page.evaluate(() => {
       document.querySelector("#pattern")!.closest("details")!.open = true;
       return [...document.querySelectorAll<HTMLElement>("table.pattern tbody tr")].map((row) => {
-        const marks = [...row.querySelectorAll<HTMLElement>(".mark")].filter((mark) => mark.checkVisibility());
+        const marks = [...row.querySelectorAll<HTMLElement>("td i")].filter((mark) => mark.checkVisibility());
         const at = marks.map((mark) => mark.firstChild!.textContent!.trim());
         return [Number(row.querySelector("th")!.textContent), at] as const;
       });

@@ -40,8 +40,8 @@ async function open(path: string): Promise<Page> {
 function tableOf(page: Page): Promise<string[]> {
   return page.evaluate(() =>
     [...document.querySelectorAll("table.pattern tbody tr")].map((row) => {
-      const marks = [...row.querySelectorAll(".marks > .mark")].map((mark) => mark.textContent!.trim()).join(" ");
-      const folds = row.querySelector(".folds")!.textContent!.trim();
+      const marks = [...row.querySelectorAll("td:nth-child(4) > i")].map((mark) => mark.textContent!.trim()).join(" ");
+      const folds = row.querySelector("td:nth-child(5)")!.textContent!.trim();
       return `${row.querySelector("th")!.textContent} | ${marks} | ${folds}`;
     }),
   );

@@ -7,7 +7,7 @@ import type { LengthStyle } from "../../../core/units/length.ts";
 import { formatDepth } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
 import { boxPath, linePath } from "../path.ts";
-import { markLine, names, outline, STRIP, type StripPart, TAB, TITLE } from "../sheets/strip.ts";
+import { names, outline, STRIP, type StripPart, stripMarks, TAB, TITLE } from "../sheets/strip.ts";
 import { layStrips, type StripSheet } from "../sheets/strip-sheets.ts";
 import { tag } from "../svg-text.ts";
 
@@ -39,10 +39,13 @@ function cornerStrip(leaf: CornerLeaf, x: number, part: StripPart, setting: Stri
   return [
     ...creases.map((crease) => toned(crease, x, top, part)),
     outline(x, part),
-    ...names(leaf, x + STRIP / 2),
-    ...creases
-      .filter(({ from }) => from.at >= part.from && from.at <= part.to)
-      .map((crease) => markOf(crease, x, top, setting)),
+    names(leaf, x + STRIP / 2),
+    marksOf(
+      creases.filter(({ from }) => from.at >= part.from && from.at <= part.to),
+      x,
+      top,
+      setting,
+    ),
   ].join("");
 }
 
@@ -54,19 +57,23 @@ function toned({ corner, from }: Crease, x: number, top: number, part: StripPart
   return tag("path", { d: boxPath(x, top + begin, STRIP, end - begin), fill: FOLDED });
 }
 
-/** The mark, the slant of its corner, and on that side where a steeper crease ends. */
-function markOf(crease: Crease, x: number, top: number, { style, isLeft }: StripSetting): string {
-  const { corner, from, to } = crease;
-  const away = corner === "head" ? -1 : 1;
-  const y = top + from.at;
+/** The marks, the slant of each one's corner, and on that side where a steeper crease ends. */
+function marksOf(creases: readonly Crease[], x: number, top: number, { style, isLeft }: StripSetting): string {
   const edge = isLeft ? x : x + STRIP;
-  const slant = linePath([
-    [edge, y],
-    [edge + (isLeft ? SLANT : -SLANT), y + away * SLANT],
-  ]);
-  const end = isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, style.units) }) : "";
-  return (
-    tag("path", { d: slant, stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" }) +
-    markLine(end, x, y, y + (away < 0 ? -SLANT - 0.8 : SLANT + 2.8))
-  );
+  const slants = creases.map(({ corner, from }) => {
+    const y = top + from.at;
+    const far = [edge + (isLeft ? SLANT : -SLANT), y + (corner === "head" ? -SLANT : SLANT)] as const;
+    const d = linePath([[edge, y], far]);
+    return tag("path", { d, stroke: "#000", "stroke-width": 0.25, "stroke-dasharray": "1.2 0.6", fill: "none" });
+  });
+  const told = creases.map((crease) => {
+    const { corner, from, to } = crease;
+    const y = top + from.at;
+    return {
+      words: isTurned(crease) ? say.cornerCreaseEnd({ end: formatDepth(to.depth, style.units) }) : "",
+      y,
+      foot: y + (corner === "head" ? -SLANT - 0.8 : SLANT + 2.8),
+    };
+  });
+  return slants.join("") + stripMarks(x, told);
 }

@@ -1,6 +1,7 @@
 import type { FrontCurve } from "../../../core/fan/front-curve.ts";
 import type { Area } from "../../../core/geometry/area.ts";
 import { type Box, boxOf } from "../../../core/geometry/box.ts";
+import { thinOut } from "../../../core/geometry/simplify.ts";
 import { cardColour } from "../../../core/window/card.ts";
 import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
 import { toFront } from "../../../core/window/panel.ts";
@@ -9,6 +10,9 @@ import { linePath } from "../path.ts";
 import { shortRings } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { inMood, type Mood, rgbOf } from "./tone.ts";
+
+/** How far outlines may lie from the true ones in a picture of the whole book, mm: a tenth of a pixel on a screen. */
+const FINE = 0.03;
 
 /** What the room leaves of card that is seen against the light. */
 const SILHOUETTE = 0.5;
@@ -21,7 +25,7 @@ export function closedWindow(
   window: BookWindow,
   curve: FrontCurve,
   mood: Mood,
-  outline = (area: Area): string => shortRings(area),
+  outline = (area: Area): string => shortRings(thinOut(area, FINE)),
 ): string {
   const { panel, card } = window.wish;
   const front = (area: Area): Area => toFront(area, curve, panel);

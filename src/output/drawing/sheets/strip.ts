@@ -6,6 +6,7 @@ import type { Span } from "../../../core/spans/span.ts";
 import type { LengthStyle } from "../../../core/units/length.ts";
 import { formatDepth } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
+import { escapeXml } from "../../xml.ts";
 import { paperTone } from "../front/tone.ts";
 import { lineLook } from "../line-kinds.ts";
 import { boxPath, levelPath } from "../path.ts";
@@ -27,8 +28,8 @@ const LEAST_LABELLED = 5.6;
 /** The least letters, mm: 7 pt. */
 export const SMALL = 2.5;
 
-/** What most words of a sheet of strips are like. */
-export const USUAL_WORDS = ` font-size="${SMALL}" text-anchor="end"`;
+/** What the words of a sheet of strips are like where they say nothing else. */
+export const USUAL_WORDS = { "font-size": SMALL, "text-anchor": "end" } as const;
 
 /** Words too wide for a strip are set narrower, not lower. */
 const NARROWER = { textLength: STRIP - 0.8, lengthAdjust: "spacingAndGlyphs" };
@@ -51,33 +52,52 @@ export function strip(leaf: PatternLeaf, x: number, part: StripPart, pattern: Pa
   /** Words stand below their mark, or above it where a notch's edge or the strip's foot would run through them. */
   const foot = (at: number): number =>
     at + 3 > part.to || edges.some((edge) => edge > at && edge < at + 3) ? at - 0.6 : at + 2.5;
+  const cuts = leaf.cuts.filter((cut) => cut.at >= part.from && cut.at <= part.to);
   return [
-    ...leaf.spans
-      .filter((span) => span.to > part.from && span.from < part.to)
-      .map((span) => field(span, x, top, part, pattern)),
+    fields(
+      leaf.spans.filter((span) => span.to > part.from && span.from < part.to),
+      x,
+      top,
+      part,
+      pattern,
+    ),
     outline(x, part),
-    ...names(leaf, x + STRIP / 2),
-    ...leaf.cuts
-      .filter((cut) => cut.at >= part.from && cut.at <= part.to)
-      .map((cut) =>
-        mark(formatDepth(benchCutDepth(pattern, cut.depth), style.units), x, top + cut.at, top + foot(cut.at)),
-      ),
+    names(leaf, x + STRIP / 2),
+    stripMarks(
+      x,
+      cuts.map(({ at, depth }) => ({
+        words: `›${formatDepth(benchCutDepth(pattern, depth), style.units)}`,
+        y: top + at,
+        foot: top + foot(at),
+      })),
+    ),
     notch ? notchField(notch, x, part, top, style) : "",
   ].join("");
 }
 
-function field(span: Span, x: number, top: number, part: StripPart, { levels }: Pattern): string {
-  const from = Math.max(span.from, part.from);
-  const to = Math.min(span.to, part.to);
-  const room = to - from;
-  const low = room < LOW_FIELD;
-  const y = top + (low ? to - 0.7 : (from + to) / 2 + 1.1);
-  return [
-    tag("path", { d: boxPath(x, top + from, STRIP, room), fill: stripTone(span.level, levels.length) }),
-    room >= LEAST_LABELLED
-      ? text(x + 1, y, String(span.level), { "font-size": low ? 2.8 : 3.2, "font-weight": 600, "text-anchor": "start" })
-      : "",
-  ].join("");
+/** Words below each other at x: what is alike of them is said once. */
+function column(x: number, look: Readonly<Record<string, string | number>>, words: readonly string[]): string {
+  return words.length === 0 ? "" : tag("g", { transform: `translate(${num(x)} 0)`, ...look }, words.join(""));
+}
+
+/** A word of a column, with its baseline at y. */
+function word(y: number, words: string, look: Readonly<Record<string, string | number>> = {}): string {
+  return tag("text", { y, ...look }, escapeXml(words));
+}
+
+function fields(spans: readonly Span[], x: number, top: number, part: StripPart, { levels }: Pattern): string {
+  const drawn: string[] = [];
+  const numbers: string[] = [];
+  for (const span of spans) {
+    const from = Math.max(span.from, part.from);
+    const to = Math.min(span.to, part.to);
+    const room = to - from;
+    drawn.push(tag("path", { d: boxPath(x, top + from, STRIP, room), fill: stripTone(span.level, levels.length) }));
+    const level = String(span.level);
+    if (room >= LOW_FIELD) numbers.push(word(top + (from + to) / 2 + 1.1, level));
+    else if (room >= LEAST_LABELLED) numbers.push(word(top + to - 0.7, level, { "font-size": 2.8 }));
+  }
+  return drawn.join("") + column(x + 1, { "font-size": 3.2, "font-weight": 600, "text-anchor": "start" }, numbers);
 }
 
 /** Pale enough to read on and to spare ink; the number in the field says the level too. */
@@ -102,27 +122,31 @@ export function outline(x: number, part: StripPart): string {
 }
 
 /** Leaf, book page and pattern page on the tab. */
-export function names({ leaf, bookPage, patternPage }: PatternLeafBase, middle: number): string[] {
+export function names({ leaf, bookPage, patternPage }: PatternLeafBase, middle: number): string {
   const page = bookPage === null ? say.drawStripNoPage() : say.leafPage({ page: bookPage });
-  const small = { "font-size": SMALL, "text-anchor": "middle" };
-  return [
-    text(middle, TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700, "text-anchor": "middle" }),
-    text(middle, TITLE + 7.3, page, small),
-    text(middle, TITLE + 10.6, `(${patternPage})`, small),
-  ];
+  return column(middle, { "text-anchor": "middle" }, [
+    word(TITLE + 3.7, String(leaf), { "font-size": 3.4, "font-weight": 700 }),
+    word(TITLE + 7.3, page),
+    word(TITLE + 10.6, `(${patternPage})`),
+  ]);
 }
 
-function mark(cut: string, x: number, y: number, foot: number): string {
-  return markLine(`›${cut}`, x, y, foot);
+/** A mark at `y`, with words whose baseline is at `foot`. */
+interface StripMark {
+  readonly words: string;
+  readonly y: number;
+  readonly foot: number;
 }
 
-/** A mark over the strip's width, with words whose baseline is at `foot`. */
-export function markLine(words: string, x: number, y: number, foot: number): string {
-  const narrower = words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {};
-  return (
-    tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25, fill: "none" }) +
-    text(x + STRIP - 0.4, foot, words, { "font-size": SMALL, "text-anchor": "end", ...narrower })
+/** Marks over the strip's width. */
+export function stripMarks(x: number, all: readonly StripMark[]): string {
+  const lines = all.map(({ y }) =>
+    tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25, fill: "none" }),
   );
+  const said = all
+    .filter(({ words }) => words !== "")
+    .map(({ words, foot }) => word(foot, words, words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {}));
+  return lines.join("") + column(x + STRIP - 0.4, {}, said);
 }
 
 /** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */
@@ -139,7 +163,6 @@ function notchField(notch: Notch, x: number, part: StripPart, top: number, style
       ...lineLook("position"),
     }),
     text(0, 0, say.drawStripNotch({ depth: formatDepth(marks.depth, style.units) }), {
-      "font-size": SMALL,
       transform: `translate(${num(x + STRIP - 2.2)} ${num(top + (from + to) / 2)}) rotate(-90)`,
       "text-anchor": "middle",
     }),
