@@ -9,7 +9,9 @@ export function linesIn(data: string): Point[][] {
   const lines: Point[][] = [];
   for (const [, command, rest] of data.matchAll(COMMAND)) {
     const values = [...rest!.matchAll(NUMBER)].map(([number]) => Number(number));
+    const [x, y] = lines.at(-1)?.at(-1) ?? [0, 0];
     if (command === "M") lines.push([[values[0]!, values[1]!]]);
+    else if (command === "m") lines.push([[x + values[0]!, y + values[1]!]]);
     else lines.at(-1)!.push(...next(command!, values, lines.at(-1)!));
   }
   return lines;

@@ -88,7 +88,7 @@ function labelOf(text: Element, line: Element, place: number): Label {
 function inherited(one: Element, name: string): string | undefined {
   const own = one.getAttribute(name);
   const above = one.parentNode as Element | null;
-  return own ?? (above?.tagName === "g" ? inherited(above, name) : undefined);
+  return own ?? (above?.tagName === "g" || above?.tagName === "svg" ? inherited(above, name) : undefined);
 }
 
 /** `translate(x y)` with or without `rotate(degrees)` after it. */

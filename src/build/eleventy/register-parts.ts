@@ -17,7 +17,7 @@ import { headPart } from "../../output/parts/head.ts";
 import { keptPart, seenPart } from "../../output/parts/kept.ts";
 import { kitPage } from "../../output/parts/kit-page.ts";
 import { makePage } from "../../output/parts/make-page.ts";
-import type { Html, Markup } from "../../output/parts/markup.ts";
+import { type Html, type Markup, raw } from "../../output/parts/markup.ts";
 import type { PacketPage } from "../../output/parts/packet.ts";
 import { PIECES, piecesLink, piecesPage } from "../../output/parts/pieces.ts";
 import { type PacketOf, printBar } from "../../output/parts/print-bar.ts";
@@ -75,10 +75,11 @@ export function registerParts(
   config.addFilter("kitPage", (slug: string, page: string) => {
     const view = opened().view(slug);
     const started = continuePart(linkOf(page), view.kit);
-    return kitPage(view, storyPart(opened().story(stated(page)), page, linkOf(page)), keptOf(view), started);
+    const told = raw(`<script type="application/ld+json">${dataBlock(howTo(view, opened().settings))}</script>`);
+    const story = storyPart(opened().story(stated(page)), page, linkOf(page));
+    return kitPage(view, story, { kept: keptOf(view), started, told });
   });
   config.addFilter("makePage", (slug: string) => makePage(opened().view(slug)));
-  config.addFilter("howTo", (slug: string) => dataBlock(howTo(opened().view(slug), opened().settings)));
   config.addFilter("cataloguePage", (page: string) => {
     const { kits, hasWaiting, classes, catalogue, story } = opened();
     const links = { link: linkOf(page), guide: guideOf(page) };

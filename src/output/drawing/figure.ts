@@ -1,5 +1,4 @@
-import { escapeXml } from "../xml.ts";
-import { num } from "./svg-text.ts";
+import { num, tag } from "./svg-text.ts";
 
 /** A drawing for page and packet: its own SVG and what it shows in words. */
 export interface Figure {
@@ -15,15 +14,23 @@ export interface FigureArea {
   readonly height: number;
 }
 
-/** What a figure is for style sheets. */
-type FigureClass = "figure" | "figure diagram" | "cut-sheet";
+/** What a figure is for style sheets, and what holds for all that is in it. */
+interface FigureLook {
+  readonly class: "figure" | "figure diagram" | "cut-sheet";
+  readonly "font-size"?: number;
+}
 
 /** Sets a drawing into its area, with its words as the text alternative. */
-export function figureOf(area: FigureArea, label: string, drawing: string, name: FigureClass = "figure"): Figure {
+export function figureOf(
+  area: FigureArea,
+  label: string,
+  drawing: string,
+  look: FigureLook = { class: "figure" },
+): Figure {
   const { left, top, width, height } = area;
   const viewBox = [left, top, width, height].map((value) => num(value)).join(" ");
   return {
     label,
-    svg: `<svg class="${name}" viewBox="${viewBox}" role="img" aria-label="${escapeXml(label)}">${drawing}</svg>`,
+    svg: tag("svg", { ...look, viewBox, role: "img", "aria-label": label }, drawing),
   };
 }

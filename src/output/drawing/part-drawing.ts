@@ -4,10 +4,11 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { Part, PositionMark } from "../../core/window/part.ts";
 import { markText } from "../../words/parts.ts";
 import { lineLook } from "./line-kinds.ts";
-import { linePath, ringsPath } from "./path.ts";
+import { linePath } from "./path.ts";
+import { shortRings } from "./short-path.ts";
 import { tag, text } from "./svg-text.ts";
 
-/** Decimals of a millimetre that cut lines keep. */
+/** Decimals of a millimetre that scores and positions keep. */
 const FINE = 3;
 
 /** How a part is drawn. */
@@ -35,7 +36,7 @@ export function partDrawing(part: Part, place: (point: Point) => Point, options:
 }
 
 function toCut(rings: readonly (readonly Point[])[]): string {
-  return ringsPath(rings, FINE);
+  return shortRings(rings);
 }
 
 /** Width of a label's letters, as a share of their size. */

@@ -1,12 +1,13 @@
 import type { Area } from "../../core/geometry/area.ts";
 import { extentOf } from "../../core/packing/pack.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { isMotif } from "../../core/window/motif.ts";
 import type { Part } from "../../core/window/part.ts";
 import type { BookWindow } from "../../core/window/window.ts";
 import * as say from "../../words/messages.ts";
 import { partName, partUse } from "../../words/parts.ts";
 import { type Figure, figureOf } from "./figure.ts";
-import { lookedAt } from "./looked-at.ts";
+import { lookedAt, motifLookedAt } from "./looked-at.ts";
 import { MATERIAL } from "./material-tints.ts";
 import { partDrawing } from "./part-drawing.ts";
 
@@ -37,7 +38,7 @@ export function partFigure(part: Part, window: BookWindow, units: UnitSystem): F
     times,
     labels: false,
     fill: MATERIAL[part.material],
-    outline: (rings: Area) => lookedAt(rings, rough),
+    outline: (rings: Area) => (isMotif(part) ? motifLookedAt(part) : lookedAt(rings, rough)),
   };
   return figureOf(
     field,

@@ -14,9 +14,9 @@ import { refitForm } from "./refit.ts";
 
 /**
  * The main part of a kit's page: what a reader chooses by, and closed below it what she works by. `story` is what the kit's
- * author tells, `kept` how much of each level is seen, `started` where a reader's pieces stand, as markup.
+ * author tells; around it may stand more.
  */
-export function kitPage(view: AnyKitView, story: Html, kept?: Markup, started?: Markup): Html {
+export function kitPage(view: AnyKitView, story: Html, { kept, started, told }: AroundStory = {}): Html {
   const edition = editionOf(view.kit);
   return html`<main id="main" class="wrap kit${view.way === "corner" && " by-corners"}">
 ${started}
@@ -50,10 +50,20 @@ ${filled(view, "care")}
 </section>
 
 <div class="chapters">
-${CHAPTERS.map(({ id, heading, name }) => chapter(view, id, heading(), name))}</div>
+${CHAPTERS.map(({ id, heading, name }) => html`${id === "steps" && told}${chapter(view, id, heading(), name)}`)}</div>
 ${versionsPart(edition)}
 <p class="printed">${say.kitPrinted()}</p>
 </main>`;
+}
+
+/** What else a kit's page may show, as markup. */
+interface AroundStory {
+  /** How much of each level is seen. */
+  readonly kept?: Markup;
+  /** Where a reader's pieces stand. */
+  readonly started?: Markup;
+  /** What programs are told of the work: near the steps that it repeats, so that a page on the line says them once. */
+  readonly told?: Markup;
 }
 
 /** A part that the page's script fills again for a reader's book. */

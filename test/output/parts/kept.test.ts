@@ -44,6 +44,6 @@ describe("keptPart(kit, seen)", () => {
   it("stands on the page of the kit's own book alone", () => {
     const view = fixtureView("little-gull");
     const words = raw("<p>79% of sky</p>");
-    expect(String(kitPage(view, raw(""), words))).toMatch(/<div data-own-packets><p>79% of sky<\/p>/);
+    expect(String(kitPage(view, raw(""), { kept: words }))).toMatch(/<div data-own-packets><p>79% of sky<\/p>/);
   });
 });

@@ -53,7 +53,7 @@ export function cutSheetFigure({ name, size, sheet }: NamedSheet): Figure {
     "stroke-width": 0.2 * times,
   });
   const field = { left: -1, top: -1, width: size.width + 2, height: size.height + 2 };
-  return figureOf(field, label, edge + lines.join("") + names.join(""), "cut-sheet");
+  return figureOf(field, label, edge + lines.join("") + names.join(""), { class: "cut-sheet" });
 }
 
 /** A path as lines that words keep clear of; what is measured is crossed twice, so that no words stand in it. */

@@ -55,7 +55,15 @@ export function diagram(height: number, label: string, parts: readonly string[])
     width: WIDTH + 2 * MARGIN.side,
     height: height + 2 * MARGIN.top,
   };
-  return figureOf(field, label, parts.join(""), "figure diagram");
+  return figureOf(field, label, linesJoined(parts.join("")), DIAGRAM);
+}
+
+/** A diagram’s class, and the height of letters that say no other. */
+const DIAGRAM = { class: "figure diagram", "font-size": TEXT } as const;
+
+/** Lines after each other that look alike are one: what ends one and begins the next goes. */
+function linesJoined(drawing: string): string {
+  return drawing.replace(/"( fill="none"[^>]*\/>)<path d="(?=[^"]*"\1)/g, "");
 }
 
 const WAVE = 0.6;

@@ -1,6 +1,7 @@
 import type { PageCheck } from "../../../core/book/page-check.ts";
 import * as say from "../../../words/messages.ts";
 import { type Figure, figureOf } from "../figure.ts";
+import { TEXT } from "./ink.ts";
 import { GUTTER, openLeaf, PILE, pressedPile, TOP } from "./measured-book.ts";
 import { penFor } from "./pen.ts";
 import { EMPTY, type PageLines, SPREAD, spread } from "./spread.ts";
@@ -57,5 +58,5 @@ export function lengthStep(length: "leafHeight" | "leafWidth" | "blockThickness"
 
 /** A figure that is larger on a screen than a diagram beside a text: it has no room to spare. */
 function drawn(width: number, height: number, label: string, parts: readonly string[]): Figure {
-  return figureOf({ left: 0, top: 0, width, height }, label, parts.join(""));
+  return figureOf({ left: 0, top: 0, width, height }, label, parts.join(""), { class: "figure", "font-size": TEXT });
 }

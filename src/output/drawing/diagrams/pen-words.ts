@@ -3,8 +3,10 @@ import { num, tag, text } from "../svg-text.ts";
 import { lettersWithin, linesWithin } from "../words-width.ts";
 import { type At, MARGIN, TEXT, WIDTH } from "./ink.ts";
 
+type Anchor = "start" | "middle" | "end";
+
 export interface WordsStyle {
-  readonly anchor?: "start" | "middle" | "end";
+  readonly anchor?: Anchor;
   readonly size?: number;
   readonly bold?: boolean;
   /** White, on a dark ground. */
@@ -19,8 +21,9 @@ export const LINE = 1.2;
 /** Words on one line, smaller where the room is short of them; `flip` where the field is mirrored, so that words run the other way from their place. */
 export function levelWords([x, y]: At, content: string, style: WordsStyle, flip: boolean): string {
   const anchor = anchorOf(style, flip);
-  const set = lettersWithin(style.room ?? roomAt(x, anchor), content, style.size ?? TEXT);
-  return text(x, y, content, { ...letters(style), ...set, "text-anchor": anchor });
+  const room = style.room ?? roomAt(x, anchor);
+  const { "font-size": size, ...narrower } = lettersWithin(room, content, style.size ?? TEXT);
+  return text(x, y, content, { ...letters({ ...style, size: Number(size) }), ...narrower, ...anchored(anchor) });
 }
 
 /** Words over several lines no wider than `width`, the first at `at`. One text, so that it is read as one. */
@@ -29,7 +32,7 @@ export function wrappedWords([x, y]: At, content: string, width: number, style: 
   const lines = linesWithin(width, content, size).map((line, i) =>
     tag("tspan", { x, y: y + i * LINE * size }, escapeXml(line)),
   );
-  return tag("text", { ...letters(style), "text-anchor": anchorOf(style, flip) }, lines.join(" "));
+  return tag("text", { ...letters(style), ...anchored(anchorOf(style, flip)) }, lines.join(" "));
 }
 
 /** Words that run upward; `at` is their middle. */
@@ -37,21 +40,30 @@ export function uprightWords([x, y]: At, content: string, style: WordsStyle): st
   const { size = TEXT, anchor = "middle" } = style;
   return text(0, 0, content, {
     ...letters(style),
-    "text-anchor": anchor,
+    ...anchored(anchor),
     transform: `translate(${num(x + 0.35 * size)} ${num(y)}) rotate(-90)`,
   });
 }
 
 /** Room from a place to the diagram's edge, on the side or sides that words run to. */
-function roomAt(x: number, anchor: "start" | "middle" | "end"): number {
+function roomAt(x: number, anchor: Anchor): number {
   const [left, right] = [x + MARGIN.side, WIDTH + MARGIN.side - x];
   if (anchor === "middle") return 2 * Math.min(left, right);
   return anchor === "start" ? right : left;
 }
 
-function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): "start" | "middle" | "end" {
+function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): Anchor {
   const turned = { start: "end", middle: "middle", end: "start" } as const;
   return flip ? turned[anchor] : anchor;
+}
+
+/** Letters of the usual height are the diagram’s. */
+function sized(size: number): Record<string, number> {
+  return size === TEXT ? {} : { "font-size": size };
+}
+
+function anchored(anchor: Anchor): Record<string, string> {
+  return anchor === "start" ? {} : { "text-anchor": anchor };
 }
 
 function letters({
@@ -59,5 +71,5 @@ function letters({
   bold = false,
   light = false,
 }: WordsStyle): Record<string, string | number | undefined> {
-  return { "font-size": size, "font-weight": bold ? 700 : undefined, fill: light ? "#fff" : "#000" };
+  return { ...sized(size), "font-weight": bold ? 700 : undefined, fill: light ? "#fff" : undefined };
 }

@@ -1,5 +1,5 @@
 import type { Book } from "../../../core/book/book.ts";
-import { linePath, ringPath } from "../path.ts";
+import { shortLine } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { arrowAlong } from "./arrow.ts";
 import { levelDimension, levelDimensionWords, type Side, uprightDimension } from "./dimension.ts";
@@ -58,10 +58,9 @@ const EVERYWHERE: PenArea = { left: 0, top: 0, width: WIDTH };
 export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE): Pen {
   const flip = direction === "rtl";
   const place = ([x, y]: At): At => [area.left + (flip ? area.width - x : x), area.top + y];
-  const line = (points: readonly At[], look: Look): string =>
-    tag("path", { d: linePath(points.map(place), 1), ...look });
+  const line = (points: readonly At[], look: Look): string => tag("path", { d: shortLine(points.map(place)), ...look });
   const shape = (points: readonly At[], fill: string, look: Look = THIN): string =>
-    tag("path", { d: ringPath(points.map(place), 1), ...look, fill });
+    tag("path", { d: `${shortLine(points.map(place))}z`, ...look, fill });
   const words = (at: At, content: string, style: WordsStyle = {}): string =>
     levelWords(place(at), content, style, flip);
   const upright = (at: At, content: string, style: WordsStyle = {}): string => uprightWords(place(at), content, style);
@@ -83,7 +82,7 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
         ],
         look,
       ),
-    leaf: (points, next) => edgeOn(linePath(points.map(place), 1), next),
+    leaf: (points, next) => edgeOn(shortLine(points.map(place)), next),
     shape,
     words,
     wrapped: (at, content, width, style = {}) => wrappedWords(place(at), content, width, style, flip),

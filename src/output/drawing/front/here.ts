@@ -2,7 +2,7 @@ import type { PatternBase, PatternLeafBase } from "../../../core/pattern/pattern
 import type { Batch } from "../../../core/plan/batches.ts";
 import type { Span } from "../../../core/spans/span.ts";
 import { escapeXml } from "../../xml.ts";
-import { uprightPath } from "../path.ts";
+import { boxPath, uprightPath } from "../path.ts";
 import { num, tag } from "../svg-text.ts";
 import { paperTone } from "./tone.ts";
 
@@ -19,27 +19,25 @@ export interface SmallFront extends Pick<PatternBase, "book" | "fit" | "merged">
   readonly leaves: readonly (Pick<PatternLeafBase, "leaf"> & { readonly spans: readonly Span[] })[];
 }
 
-/** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. */
+/** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. The level at the head is drawn once as the ground. */
 export function frontSymbol(front: SmallFront): string {
   const { top, height } = pictureArea(front);
   const at = (mm: number): number => Math.min(top + height, Math.max(top, mm * scaleOf(front)));
-  const paths = front.levels.map((_, i) => {
-    const d = front.leaves.flatMap((leaf, n) =>
-      leaf.spans
-        .filter((span) => span.level === i + 1 && at(span.to) > at(span.from))
+  const ground = front.leaves[0]!.spans[0]!.level;
+  let [below, above] = ["", ""];
+  for (const i of front.levels.keys()) {
+    const level = i + 1;
+    const tone = paperTone(i / Math.max(1, front.levels.length - 1), 0.98);
+    if (level === ground) below = tag("path", { d: boxPath(0, top, WIDTH, height), fill: tone });
+    const d = front.leaves.flatMap(({ spans }, n) =>
+      spans
+        .filter((span) => span.level === level && level !== ground && at(span.to) > at(span.from))
         .map((span) => uprightPath([middleOf(front, n), at(span.from)], at(span.to) - at(span.from), 1)),
     );
-    const share = i / Math.max(1, front.levels.length - 1);
-    return d.length === 0
-      ? ""
-      : tag("path", {
-          d: d.join(""),
-          fill: "none",
-          stroke: paperTone(share, 0.98),
-          "stroke-width": num(pitchOf(front) * LAP),
-        });
-  });
-  return `<svg class="defs" aria-hidden="true">${tag("symbol", { id: SYMBOL, viewBox: areaOf(front) }, paths.join(""))}</svg>`;
+    if (d.length > 0) above += tag("path", { d: d.join(""), stroke: tone });
+  }
+  const columns = tag("g", { fill: "none", "stroke-width": pitchOf(front) * LAP }, above);
+  return `<svg class="defs" aria-hidden="true">${tag("symbol", { id: SYMBOL, viewBox: areaOf(front) }, below + columns)}</svg>`;
 }
 
 /** The front in small with a batch framed and all others paled: "you are here". */

@@ -5,12 +5,13 @@ import type { Kit } from "../../../core/kit/kit.ts";
 import type { Pocket } from "../../../core/light/light.ts";
 import { curveOf } from "../../../core/pattern/fan-of.ts";
 import type { Pattern } from "../../../core/pattern/pattern.ts";
+import { type MotifPart, setOutlines } from "../../../core/window/motif.ts";
 import { toFront } from "../../../core/window/panel.ts";
 import * as say from "../../../words/messages.ts";
 import { type Figure, figureOf } from "../figure.ts";
-import { lookedAt } from "../looked-at.ts";
+import { lookedAt, motifLookedAt } from "../looked-at.ts";
 import { boxPath } from "../path.ts";
-import { tag } from "../svg-text.ts";
+import { num, tag } from "../svg-text.ts";
 import { closedWindow } from "./window.ts";
 
 /** Free room round the window, mm. */
@@ -51,9 +52,17 @@ export function litWindow(kit: Kit, pattern: Pattern): Figure | undefined {
       paper(kit, pattern, pocket),
       shine(pocket, box),
       tag("path", { d: room, fill: ROOM, "fill-rule": "evenodd" }),
-      closedWindow(window, curve, "lit", outline),
+      closedWindow(window, curve, "lit", { outline, motif: motifAsSeen }),
     ].join(""),
   );
+}
+
+/** A motif as it stands in its own frame, moved and drawn narrower: so small a piece is seen as if it were flat. */
+function motifAsSeen(motif: MotifPart, front: (area: Area) => Area): { d: string; transform: string } {
+  const [own, seen] = [boxOf(motif.outlines), boxOf(front(setOutlines(motif)))];
+  const narrower = (seen.right - seen.left) / (own.right - own.left);
+  const transform = `translate(${num(seen.left - narrower * own.left)} ${num(seen.top - own.top)}) scale(${num(narrower, 3)} 1)`;
+  return { d: motifLookedAt(motif), transform };
 }
 
 function outline(rings: Area): string {
@@ -89,8 +98,10 @@ function shine({ centre, light, floor }: Pocket, box: Box): string {
   const y = floor - height / 2;
   const reach = Math.min(y - box.top, box.bottom - y, centre.x - box.left, box.right - centre.x);
   return [
-    ...RINGS.map((share) =>
-      tag("circle", { cx: centre.x, cy: y, r: share * reach, fill: SHINE, "fill-opacity": FAINT }),
+    tag(
+      "g",
+      { fill: SHINE, "fill-opacity": FAINT },
+      RINGS.map((share) => tag("circle", { cx: centre.x, cy: y, r: num(share * reach, 1) })).join(""),
     ),
     tag("rect", { x: centre.x - width / 2, y: floor - height, width, height, rx: width * 0.16, fill: LIGHT }),
   ].join("");

@@ -20,31 +20,41 @@ const SILHOUETTE = 0.5;
 /** Edges of card catch this much more light than its face. */
 const EDGE = 1.45;
 
-/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. `outline` writes its outlines. */
-export function closedWindow(
-  window: BookWindow,
-  curve: FrontCurve,
-  mood: Mood,
-  outline = (area: Area): string => shortRings(thinOut(area, FINE)),
-): string {
+/** How a window's outlines are written. */
+interface WindowWriter {
+  readonly outline: (area: Area) => string;
+  /** The path of a motif where it is set. */
+  readonly motif: (
+    motif: MotifPart,
+    front: (area: Area) => Area,
+  ) => { readonly d: string; readonly transform?: string };
+}
+
+const AS_CUT: WindowWriter = {
+  outline: (area) => shortRings(thinOut(area, FINE)),
+  motif: (motif, front) => ({ d: AS_CUT.outline(front(setOutlines(motif))) }),
+};
+
+/** The window closed: sheen of the glazing, the door's card over the base frame, motifs; as seen from the front. */
+export function closedWindow(window: BookWindow, curve: FrontCurve, mood: Mood, writer = AS_CUT): string {
   const { panel, card } = window.wish;
   const front = (area: Area): Area => toFront(area, curve, panel);
   const colour = rgbOf(cardColour(card, "door"));
   const motifs = window.motifs.toSorted((a, b) => a.spacers - b.spacers);
   const door = tag("path", {
-    d: outline(front(window.frame.outlines)),
+    d: writer.outline(front(window.frame.outlines)),
     fill: inMood(colour, mood),
     "fill-rule": "evenodd",
     stroke: inMood(colour, mood, EDGE),
     "stroke-width": 0.5,
   });
-  const set = motifs.map((motif) => motifPath(motif, outline(front(setOutlines(motif))), mood));
+  const set = motifs.map((motif) => motifPath(motif, writer.motif(motif, front), mood));
   return [sheen(boxOf(front(window.guide.outlines))), door, ...set].join("");
 }
 
-function motifPath({ card }: MotifPart, d: string, mood: Mood): string {
+function motifPath({ card }: MotifPart, path: ReturnType<WindowWriter["motif"]>, mood: Mood): string {
   return tag("path", {
-    d,
+    ...path,
     fill: inMood(rgbOf(cardColour(card, "motif")), mood, mood === "lit" ? SILHOUETTE : 1),
     "fill-rule": "evenodd",
   });
