@@ -19,7 +19,7 @@ export function shapeOf(one: Element, place: number): Shape {
   const name = one.getAttribute("class") ?? "";
   const stroke = one.getAttribute("stroke") ?? (name.startsWith("edge-") && name !== "edge-flap" ? name : "none");
   const fill = one.getAttribute("fill") ?? (one.tagName === "svg" ? "none" : "black");
-  const lines = outlineOf(one);
+  const lines = moved(outlineOf(one), one.getAttribute("transform") ?? "");
   return {
     name: one.tagName,
     lines,
@@ -28,6 +28,14 @@ export function shapeOf(one: Element, place: number): Shape {
     filled: fill !== "none",
     place,
   };
+}
+
+/** `translate(x y) scale(a b)`, or nothing. */
+function moved(lines: readonly (readonly Point[])[], transform: string): (readonly Point[])[] {
+  const [, x = "0", y = "0", a = "1", b = "1"] = /^(?:translate\((\S+) (\S+)\) scale\((\S+) (\S+)\))?$/.exec(
+    transform,
+  )!;
+  return lines.map((line) => line.map(([px, py]) => [Number(x) + px * Number(a), Number(y) + py * Number(b)] as const));
 }
 
 /** The box round points. */

@@ -11,11 +11,7 @@ export function gathered(drawing: string, shared: Readonly<Record<string, string
     paths[look] = (paths[look] ?? "") + d;
     return "";
   });
-  let [below, above] = ["", ""];
-  for (const [look, d] of Object.entries(paths)) {
-    const path = `<path d="${d}"${look}/>`;
-    if (look.includes("stroke")) above += path;
-    else below += path;
-  }
-  return below + above + tag("g", shared, words);
+  const drawn = Object.entries(paths).map(([look, d]) => `<path d="${d}"${look}/>`);
+  const isStroke = (path: string): number => Number(path.includes("stroke"));
+  return drawn.sort((a, b) => isStroke(a) - isStroke(b)).join("") + tag("g", shared, words);
 }

@@ -4,11 +4,10 @@ import type { Point } from "../../core/geometry/point.ts";
 import type { Part, PositionMark } from "../../core/window/part.ts";
 import { markText } from "../../words/parts.ts";
 import { lineLook } from "./line-kinds.ts";
-import { linePath } from "./path.ts";
-import { shortRings } from "./short-path.ts";
+import { shortLine, shortRings } from "./short-path.ts";
 import { tag, text } from "./svg-text.ts";
 
-/** Decimals of a millimetre that scores and positions keep. */
+/** Decimals of a millimetre that cut lines keep. */
 const FINE = 3;
 
 /** How a part is drawn. */
@@ -25,7 +24,7 @@ interface PartLook {
 export function partDrawing(part: Part, place: (point: Point) => Point, options: PartLook = {}): string {
   const { times = 1, labels = true, fill = "none", outline: drawn = toCut } = options;
   const outline = drawn(part.outlines.map((ring) => ring.map(place)));
-  const line = (points: readonly Point[]): string => linePath(points.map(place), FINE);
+  const line = (points: readonly Point[]): string => shortLine(points.map(place), FINE);
   const labelled = labels ? part.marks.filter((mark) => mark.kind && labelFits(mark)) : [];
   return [
     tag("path", { d: outline, ...lineLook("cut", times), fill, "fill-rule": "evenodd" }),
@@ -36,7 +35,7 @@ export function partDrawing(part: Part, place: (point: Point) => Point, options:
 }
 
 function toCut(rings: readonly (readonly Point[])[]): string {
-  return shortRings(rings);
+  return shortRings(rings, FINE);
 }
 
 /** Width of a label's letters, as a share of their size. */

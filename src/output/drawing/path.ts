@@ -28,8 +28,7 @@ export function uprightPath(from: Point, length: number, decimals = 2): string {
 
 /** Path data of an upright rectangle from its upper left corner. */
 export function boxPath(x: number, y: number, width: number, height: number, decimals = 2): string {
-  const [across, down, back] = [width, height, -width].map((length) => num(length, decimals));
-  return `M${pathPoint([x, y], decimals)}h${across}v${down}h${back}z`;
+  return `${levelPath([x, y], width, decimals)}v${num(height, decimals)}h${num(-width, decimals)}z`;
 }
 
 /** A place as path data writes it: `12.5 3`. */

@@ -30,19 +30,9 @@ export function shortUprights(lines: readonly Upright[]): string {
   return d;
 }
 
-/** Path data of a line through points, kept to 0.1, each told from the one before it; rounding does not add up. */
-export function shortLine(points: readonly Point[]): string {
-  let [d, letter] = ["", ""];
-  let [atX, atY] = [0, 0];
-  for (const [i, point] of points.entries()) {
-    const [x, y] = [toDecimals(point[0], 1), toDecimals(point[1], 1)];
-    const [across, down] = [shortNum(x - atX, 1), shortNum(y - atY, 1)];
-    const next = i === 0 ? "M" : down === "0" ? "h" : across === "0" ? "v" : "l";
-    const step = next === "h" ? across : next === "v" ? down : joined([across, down]);
-    d += next !== letter ? next + step : joined(["", step]);
-    [letter, atX, atY] = [next, x, y];
-  }
-  return d;
+/** Path data of a line through points, each told from the one before it. */
+export function shortLine(points: readonly Point[], decimals: number): string {
+  return shortRing(points, decimals).slice(0, -1);
 }
 
 /** Path data of closed outlines, each point told from the one before it. Rounding does not add up; what is too small to show is left out. */
@@ -50,7 +40,8 @@ export function shortRings(rings: readonly (readonly Point[])[], decimals = 2): 
   return rings.map((ring) => shortRing(ring, decimals)).join("");
 }
 
-function shortRing(ring: readonly Point[], decimals: number): string {
+/** Path data of one closed outline. */
+export function shortRing(ring: readonly Point[], decimals: number): string {
   const scale = 10 ** decimals;
   const steps: string[] = [];
   const [first, ...rest] = ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const);

@@ -25,8 +25,11 @@ export function sizeWithin(room: number, words: string, size: number): number {
 /** Letters are printed no lower, mm: 7 pt. */
 const LEAST = 2.47;
 
+/** SVG presentation of letters that are set into a room. */
+type SetLetters = { readonly "font-size": number } & Readonly<Record<string, string | number>>;
+
 /** How words are set into a room: lower where it is short of them, and below 7 pt narrower instead. */
-export function lettersWithin(room: number, words: string, size: number): Record<string, string | number> {
+export function lettersWithin(room: number, words: string, size: number): SetLetters {
   const lower = sizeWithin(room, words, size);
   return lower < LEAST
     ? { "font-size": LEAST, textLength: room, lengthAdjust: "spacingAndGlyphs" }

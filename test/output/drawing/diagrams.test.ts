@@ -119,7 +119,7 @@ function linesOf(root: Element): Line[] {
 /** About the box of a line's letters: 0.46 of their height wide each, from the baseline up to 0.7 of it. */
 function lineOf(text: Element, line: Element): Line {
   const words = line.textContent ?? "";
-  const size = Number(text.getAttribute("font-size"));
+  const size = Number(text.getAttribute("font-size") ?? text.ownerDocument!.documentElement!.getAttribute("font-size"));
   const length = words.length * 0.46 * size;
   const anchor = text.getAttribute("text-anchor");
   const before = anchor === "middle" ? length / 2 : anchor === "end" ? length : 0;

@@ -19,7 +19,7 @@ export interface DrawnTile {
 export interface Drawing {
   readonly texts: readonly DrawnText[];
   readonly tiles: readonly DrawnTile[];
-  /** Paths of M, L, h, v, Z by their dash pattern, with all their points. */
+  /** Paths of M, L, l, h, v, Z by their dash pattern, with all their points. */
   readonly paths: readonly {
     readonly dash: string;
     readonly data: string;
@@ -58,12 +58,14 @@ export function readDrawing(drawing: string): Drawing {
 
 function pointsOf(data: string): Point[] {
   let at: Point = [0, 0];
-  return Array.from(data.matchAll(/([MLhvzZ])([^MLhvzZ]*)/g)).flatMap(([, command, rest]): Point[] => {
-    const values = rest!
-      .trim()
-      .split(/[\s,]+/)
-      .map(Number);
+  return Array.from(data.matchAll(/([MLlhvzZ])([^MLlhvzZ]*)/g)).flatMap(([, command, rest]): Point[] => {
+    const values = Array.from(rest!.matchAll(/-?(\d+\.?\d*|\.\d+)/g), ([number]) => Number(number));
     if (command === "z" || command === "Z") return [];
+    if (command === "l")
+      return Array.from({ length: values.length / 2 }, (_, i): Point => {
+        at = [at[0] + values[2 * i]!, at[1] + values[2 * i + 1]!];
+        return at;
+      });
     if (command === "h") at = [at[0] + values[0]!, at[1]];
     else if (command === "v") at = [at[0], at[1] + values[0]!];
     else at = [values[0]!, values[1]!];

@@ -1,4 +1,5 @@
-import { linePath, pathPoint, ringPath } from "../path.ts";
+import { pathPoint } from "../path.ts";
+import { shortLine, shortRing } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import type { At } from "./ink.ts";
 
@@ -14,8 +15,10 @@ export function arrowAlong(points: readonly At[]): string {
   const start = points[0]!;
   const end = along(HEAD_LENGTH * 0.8, 0);
   const shaft =
-    points.length === 2 ? linePath([start, end]) : `${linePath([start])}Q${pathPoint(points[1]!)} ${pathPoint(end)}`;
-  const head = ringPath([tip, along(HEAD_LENGTH, HEAD_HALF), along(HEAD_LENGTH, -HEAD_HALF)]);
+    points.length === 2
+      ? shortLine([start, end], 2)
+      : `M${pathPoint(start)}Q${pathPoint(points[1]!)} ${pathPoint(end)}`;
+  const head = shortRing([tip, along(HEAD_LENGTH, HEAD_HALF), along(HEAD_LENGTH, -HEAD_HALF)], 2);
   return (
     tag("path", { d: shaft, fill: "none", stroke: "#000", "stroke-width": "0.4" }) +
     tag("path", { d: head, fill: "#000" })

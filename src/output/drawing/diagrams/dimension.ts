@@ -14,25 +14,20 @@ const BEYOND = 1;
 /** Lines of a level dimension at y: with ticks at both ends, and extension lines that begin at the height `from`. */
 export function levelDimension(line: Liner, x1: number, x2: number, y: number, from: number | undefined): string {
   const side = Math.sign(y - (from ?? y));
-  const upright = (x: number, top: number, foot: number): string =>
+  const segment = (fromX: number, top: number, toX: number, foot: number): string =>
     line(
       [
-        [x, top],
-        [x, foot],
+        [fromX, top],
+        [toX, foot],
       ],
       THIN,
     );
-  return [
-    line(
-      [
-        [x1, y],
-        [x2, y],
-      ],
-      THIN,
-    ),
-    ...[x1, x2].map((x) => upright(x, y - TICK, y + TICK)),
-    ...(from === undefined ? [] : [x1, x2].map((x) => upright(x, from + side * GAP, y + side * BEYOND))),
-  ].join("");
+  const ends = [x1, x2].map(
+    (x) =>
+      segment(x, y - TICK, x, y + TICK) +
+      (from === undefined ? "" : segment(x, from + side * GAP, x, y + side * BEYOND)),
+  );
+  return segment(x1, y, x2, y) + ends.join("");
 }
 
 /** Words of a level dimension: above it, or at its outside where they are wider than it. */

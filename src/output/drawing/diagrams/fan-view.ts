@@ -5,7 +5,7 @@ import type { Notch } from "../../../core/light/light.ts";
 import type { AnyPattern } from "../../../core/pattern/corner-pattern.ts";
 import { fanOf } from "../../../core/pattern/fan-of.ts";
 import type { PatternBase } from "../../../core/pattern/pattern.ts";
-import { linePath, ringPath } from "../path.ts";
+import { shortLine, shortRing } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { depthOf } from "./example-leaf.ts";
 import { type At, BOARD, edgeOn, LEAVES, THIN } from "./ink.ts";
@@ -40,7 +40,7 @@ export function fanFromAbove(
   const notches = new Map(cut.map((notch) => [notch.leaf, notch.depth]));
   const depthOfLeaf = (leaf: LeafNumber): number => Math.max(folded.get(leaf) ?? 0, notches.get(leaf) ?? 0);
   const tipOf = (leaf: LeafNumber): At => place(leafTip(fan, leaf - 1, depthOfLeaf(leaf)));
-  const lineOf = (leaf: LeafNumber): string => linePath([place(leafRoot(fan, leaf - 1)), tipOf(leaf)]);
+  const lineOf = (leaf: LeafNumber): string => shortLine([place(leafRoot(fan, leaf - 1)), tipOf(leaf)], 2);
   const every = Math.max(1, Math.round(book.leaves / DRAWN));
   const drawn = Array.from({ length: Math.ceil(book.leaves / every) }, (_, i) => leafNumber(1 + i * every));
   const lines = drawn.map((leaf) => lineOf(leaf)).join("");
@@ -83,7 +83,7 @@ function boardOf(
   const inner = ray(book.blockThickness / 2);
   const outer = ray(book.blockThickness / 2 + book.boardThickness);
   return {
-    svg: tag("path", { d: ringPath([inner[0], inner[1], outer[1], outer[0]]), ...THIN, fill: BOARD }),
+    svg: tag("path", { d: shortRing([inner[0], inner[1], outer[1], outer[0]], 2), ...THIN, fill: BOARD }),
     edge: outer[1],
   };
 }

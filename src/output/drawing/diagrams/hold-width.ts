@@ -78,7 +78,7 @@ function straightAcross(
 }
 
 function wordsAlong([x, y]: At, angle: number, words: string): string {
-  const style = { "font-size": TEXT, "text-anchor": "middle", fill: "#000" };
+  const style = { "text-anchor": "middle" };
   const degrees = toDegrees(angle);
   return Math.abs(degrees) < 0.01
     ? text(x, y, words, style)

@@ -75,12 +75,9 @@ function bySpacers(a: Numbered, b: Numbered): number {
   return a.motif.spacers - b.motif.spacers;
 }
 
-/** How far outlines of card may lie from the true ones, below the width of their lines. */
-const ROUGH = 0.1;
-
 function card(outlines: readonly (readonly At[])[], colour: string, edge: Look): string {
   return tag("path", {
-    d: lookedAt(outlines, ROUGH),
+    d: lookedAt(outlines),
     ...edge,
     fill: colour,
     "fill-opacity": PALE,

@@ -23,7 +23,7 @@ export function levelWords([x, y]: At, content: string, style: WordsStyle, flip:
   const anchor = anchorOf(style, flip);
   const room = style.room ?? roomAt(x, anchor);
   const { "font-size": size, ...narrower } = lettersWithin(room, content, style.size ?? TEXT);
-  return text(x, y, content, { ...letters({ ...style, size: Number(size) }), ...narrower, ...anchored(anchor) });
+  return text(x, y, content, { ...letters({ ...style, size }, anchor), ...narrower });
 }
 
 /** Words over several lines no wider than `width`, the first at `at`. One text, so that it is read as one. */
@@ -32,15 +32,14 @@ export function wrappedWords([x, y]: At, content: string, width: number, style: 
   const lines = linesWithin(width, content, size).map((line, i) =>
     tag("tspan", { x, y: y + i * LINE * size }, escapeXml(line)),
   );
-  return tag("text", { ...letters(style), ...anchored(anchorOf(style, flip)) }, lines.join(" "));
+  return tag("text", letters(style, anchorOf(style, flip)), lines.join(" "));
 }
 
 /** Words that run upward; `at` is their middle. */
 export function uprightWords([x, y]: At, content: string, style: WordsStyle): string {
   const { size = TEXT, anchor = "middle" } = style;
   return text(0, 0, content, {
-    ...letters(style),
-    ...anchored(anchor),
+    ...letters(style, anchor),
     transform: `translate(${num(x + 0.35 * size)} ${num(y)}) rotate(-90)`,
   });
 }
@@ -57,19 +56,15 @@ function anchorOf({ anchor = "start" }: WordsStyle, flip: boolean): Anchor {
   return flip ? turned[anchor] : anchor;
 }
 
-/** Letters of the usual height are the diagram’s. */
-function sized(size: number): Record<string, number> {
-  return size === TEXT ? {} : { "font-size": size };
-}
-
-function anchored(anchor: Anchor): Record<string, string> {
-  return anchor === "start" ? {} : { "text-anchor": anchor };
-}
-
-function letters({
-  size = TEXT,
-  bold = false,
-  light = false,
-}: WordsStyle): Record<string, string | number | undefined> {
-  return { ...sized(size), "font-weight": bold ? 700 : undefined, fill: light ? "#fff" : undefined };
+/** How letters are set; what is usual is the diagram’s. */
+function letters(
+  { size = TEXT, bold = false, light = false }: WordsStyle,
+  anchor: Anchor,
+): Record<string, string | number | undefined> {
+  return {
+    "font-size": size === TEXT ? undefined : size,
+    "font-weight": bold ? 700 : undefined,
+    fill: light ? "#fff" : undefined,
+    "text-anchor": anchor === "start" ? undefined : anchor,
+  };
 }

@@ -1,5 +1,5 @@
 import type { Book } from "../../../core/book/book.ts";
-import { shortLine } from "../short-path.ts";
+import { shortLine, shortRing } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 import { arrowAlong } from "./arrow.ts";
 import { levelDimension, levelDimensionWords, type Side, uprightDimension } from "./dimension.ts";
@@ -58,9 +58,10 @@ const EVERYWHERE: PenArea = { left: 0, top: 0, width: WIDTH };
 export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE): Pen {
   const flip = direction === "rtl";
   const place = ([x, y]: At): At => [area.left + (flip ? area.width - x : x), area.top + y];
-  const line = (points: readonly At[], look: Look): string => tag("path", { d: shortLine(points.map(place)), ...look });
+  const line = (points: readonly At[], look: Look): string =>
+    tag("path", { d: shortLine(points.map(place), 1), ...look });
   const shape = (points: readonly At[], fill: string, look: Look = THIN): string =>
-    tag("path", { d: `${shortLine(points.map(place))}z`, ...look, fill });
+    tag("path", { d: shortRing(points.map(place), 1), ...look, fill });
   const words = (at: At, content: string, style: WordsStyle = {}): string =>
     levelWords(place(at), content, style, flip);
   const upright = (at: At, content: string, style: WordsStyle = {}): string => uprightWords(place(at), content, style);
@@ -82,13 +83,23 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
         ],
         look,
       ),
-    leaf: (points, next) => edgeOn(shortLine(points.map(place)), next),
+    leaf: (points, next) => edgeOn(shortLine(points.map(place), 1), next),
     shape,
     words,
     wrapped: (at, content, width, style = {}) => wrappedWords(place(at), content, width, style, flip),
     upright,
     dot,
-    box: ([x1, y1], [x2, y2], fill, look) => shape(corners(x1, y1, x2, y2), fill, look),
+    box: ([x1, y1], [x2, y2], fill, look) =>
+      shape(
+        [
+          [x1, y1],
+          [x2, y1],
+          [x2, y2],
+          [x1, y2],
+        ],
+        fill,
+        look,
+      ),
     across: (x1, x2, y, content, style = {}) =>
       levelDimension(line, x1, x2, y, style.from) + levelDimensionWords(words, x1, x2, y, content, style.outside),
     down: (x, y1, y2, content, { from, side = "left" } = {}) =>
@@ -99,13 +110,4 @@ export function penFor(direction: Book["direction"], area: PenArea = EVERYWHERE)
     badge: (at, content) => inDisc(at, content, "#fff"),
     turn: (at, number) => inDisc(at, String(number), "#000"),
   };
-}
-
-function corners(x1: number, y1: number, x2: number, y2: number): At[] {
-  return [
-    [x1, y1],
-    [x2, y1],
-    [x2, y2],
-    [x1, y2],
-  ];
 }

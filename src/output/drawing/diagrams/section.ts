@@ -1,5 +1,5 @@
 import type { FoldStyle } from "../../../core/spans/fold-style.ts";
-import { linePath, pathPoint } from "../path.ts";
+import { pathPoint } from "../path.ts";
 import { type At, edgeOn } from "./ink.ts";
 
 /** Stretches of one leaf seen edge-on: `from` and `to` in mm from the unfolded fore-edge, `layer` 0 the body, more behind it. */
@@ -39,5 +39,5 @@ export function paperLine(layers: readonly Layer[], place: (depth: number, layer
     const away = Math.sign(end[0] - place(one.from, one.layer)[0]) * 0.66 * Math.abs(to[1] - end[1]);
     return `${line}C${pathPoint([end[0] + away, end[1]])} ${pathPoint([to[0] + away, to[1]])} ${pathPoint(to)}`;
   });
-  return edgeOn(`${linePath([place(layers[0]!.from, layers[0]!.layer)])}${parts.join("")}`, next);
+  return edgeOn(`M${pathPoint(place(layers[0]!.from, layers[0]!.layer))}${parts.join("")}`, next);
 }

@@ -1,7 +1,6 @@
 import type { PatternBase, PatternLeafBase } from "../../../core/pattern/pattern.ts";
 import type { Batch } from "../../../core/plan/batches.ts";
 import type { Span } from "../../../core/spans/span.ts";
-import { escapeXml } from "../../xml.ts";
 import { boxPath, uprightPath } from "../path.ts";
 import { num, tag } from "../svg-text.ts";
 import { paperTone } from "./tone.ts";
@@ -24,20 +23,22 @@ export function frontSymbol(front: SmallFront): string {
   const { top, height } = pictureArea(front);
   const at = (mm: number): number => Math.min(top + height, Math.max(top, mm * scaleOf(front)));
   const ground = front.leaves[0]!.spans[0]!.level;
-  let [below, above] = ["", ""];
-  for (const i of front.levels.keys()) {
-    const level = i + 1;
-    const tone = paperTone(i / Math.max(1, front.levels.length - 1), 0.98);
-    if (level === ground) below = tag("path", { d: boxPath(0, top, WIDTH, height), fill: tone });
-    const d = front.leaves.flatMap(({ spans }, n) =>
-      spans
-        .filter((span) => span.level === level && level !== ground && at(span.to) > at(span.from))
-        .map((span) => uprightPath([middleOf(front, n), at(span.from)], at(span.to) - at(span.from), 1)),
-    );
-    if (d.length > 0) above += tag("path", { d: d.join(""), stroke: tone });
-  }
-  const columns = tag("g", { fill: "none", "stroke-width": pitchOf(front) * LAP }, above);
-  return `<svg class="defs" aria-hidden="true">${tag("symbol", { id: SYMBOL, viewBox: areaOf(front) }, below + columns)}</svg>`;
+  const toneOf = (level: number): string => paperTone((level - 1) / Math.max(1, front.levels.length - 1), 0.98);
+  const columns = (level: number): string =>
+    front.leaves
+      .flatMap(({ spans }, n) =>
+        spans
+          .filter((span) => span.level === level && at(span.to) > at(span.from))
+          .map((span) => uprightPath([middleOf(front, n), at(span.from)], at(span.to) - at(span.from), 1)),
+      )
+      .join("");
+  const drawn = front.levels.map((_, i) =>
+    i + 1 === ground ? "" : tag("path", { d: columns(i + 1), stroke: toneOf(i + 1) }),
+  );
+  const area = tag("path", { d: boxPath(0, top, WIDTH, height), fill: toneOf(ground) });
+  const look = { fill: "none", "stroke-width": pitchOf(front) * LAP };
+  const symbol = tag("symbol", { id: SYMBOL, viewBox: areaOf(front) }, area + tag("g", look, drawn.join("")));
+  return tag("svg", { class: "defs", "aria-hidden": "true" }, symbol);
 }
 
 /** The front in small with a batch framed and all others paled: "you are here". */
@@ -48,19 +49,10 @@ export function hereDrawing(
   const { top, height } = pictureArea(front);
   const columns = front.leaves.map(({ leaf }) => leaf);
   const { x, width } = columnsOf(front, columns.indexOf(first.leaf), columns.indexOf(last.leaf) + 1);
-  const pale = { y: top, height, fill: "#fff", "fill-opacity": "0.6" };
+  const others = boxPath(0, top, x, height) + boxPath(x + width, top, WIDTH - x - width, height);
   return frontInSmall(front, [
-    tag("rect", { x: 0, width: x, ...pale }),
-    tag("rect", { x: x + width, width: WIDTH - x - width, ...pale }),
-    tag("rect", {
-      x,
-      y: top + 1,
-      width,
-      height: height - 2,
-      fill: "none",
-      stroke: "#000",
-      "stroke-width": 2,
-    }),
+    tag("path", { d: others, fill: "#fff", "fill-opacity": 0.6 }),
+    tag("path", { d: boxPath(x, top + 1, width, height - 2), fill: "none", stroke: "#000", "stroke-width": 2 }),
   ]);
 }
 
@@ -80,8 +72,10 @@ export function mergedDrawing(front: SmallFront): string {
 
 /** The front in small with marks over it; `label` is what it shows in words, without one it is hidden from those who listen. */
 export function frontInSmall(front: SmallFront, marks: readonly string[], label?: string): string {
-  const told = label === undefined ? `aria-hidden="true"` : `role="img" aria-label="${escapeXml(label)}"`;
-  return `<svg class="here" viewBox="${areaOf(front)}" ${told}>${tag("use", { href: `#${SYMBOL}`, y: pictureArea(front).top, width: WIDTH, height: pictureArea(front).height })}${marks.join("")}</svg>`;
+  const told = label === undefined ? { "aria-hidden": "true" } : { role: "img", "aria-label": label };
+  const { top: y, height } = pictureArea(front);
+  const drawn = tag("use", { href: `#${SYMBOL}`, y, width: WIDTH, height }) + marks.join("");
+  return tag("svg", { class: "here", viewBox: areaOf(front), ...told }, drawn);
 }
 
 /** The folded front from a little above the picture to a little below it. */

@@ -1,7 +1,7 @@
 import type { Point } from "../../../core/geometry/point.ts";
 import { grainOf } from "../../../core/window/grain.ts";
 import type { Part } from "../../../core/window/part.ts";
-import { ringsPath } from "../path.ts";
+import { shortRings } from "../short-path.ts";
 import { tag } from "../svg-text.ts";
 
 /** An arrowhead above a spot, clear of a letter's disc there, mm: across and along the grain. */
@@ -21,5 +21,5 @@ export function grainMark(part: Part, spot: Point | undefined, place: (point: Po
       place(grain === "upright" ? [x + across, y + side * along] : [x + side * along, y + across]),
     ),
   );
-  return tag("path", { d: ringsPath(heads) });
+  return tag("path", { d: shortRings(heads) });
 }

@@ -140,13 +140,11 @@ interface StripMark {
 
 /** Marks over the strip's width. */
 export function stripMarks(x: number, all: readonly StripMark[]): string {
-  const lines = all.map(({ y }) =>
-    tag("path", { d: levelPath([x, y], STRIP, 3), stroke: "#000", "stroke-width": 0.25, fill: "none" }),
-  );
+  const d = all.map(({ y }) => levelPath([x, y], STRIP, 3)).join("");
   const said = all
     .filter(({ words }) => words !== "")
     .map(({ words, foot }) => word(foot, words, words.length * FIGURE * SMALL > STRIP - 0.8 ? NARROWER : {}));
-  return lines.join("") + column(x + STRIP - 0.4, {}, said);
+  return tag("path", { d, stroke: "#000", "stroke-width": 0.25, fill: "none" }) + column(x + STRIP - 0.4, {}, said);
 }
 
 /** The notch as a field bounded by dash-dot lines along the strip's right side, with its depth. */

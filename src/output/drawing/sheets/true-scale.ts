@@ -19,7 +19,7 @@ const INCH_BAR = 4 * MM_PER_INCH;
 /** How far a bar may measure from its length on a good print: 0.5 mm, or 1/32 in (common practice, no source). */
 const TOLERANCE: Readonly<Record<UnitSystem, number>> = { mm: 0.5, in: MM_PER_INCH / 32 };
 
-const SMALL = { "font-size": 2.6, fill: "#000" };
+const SMALL = { "font-size": 2.6 };
 
 /** Both calibration bars with their words and the printing steps; drawn at the sheet's left and foot. */
 export function calibration(units: UnitSystem): string {
@@ -63,9 +63,7 @@ function bar(x: number, y: number, width: number, height: number): string {
   const filled = Array.from({ length: Math.ceil(fields / 2) }, (_, i) => {
     const at = i * 20;
     const size = Math.min(10, long - at);
-    return width > height
-      ? tag("rect", { x: x + at, y, width: size, height })
-      : tag("rect", { x, y: y + at, width, height: size });
+    return width > height ? boxPath(x + at, y, size, height) : boxPath(x, y + at, width, size);
   });
   return (
     tag("path", {
@@ -74,6 +72,6 @@ function bar(x: number, y: number, width: number, height: number): string {
       fill: "none",
       stroke: "#000",
       "stroke-width": 0.1,
-    }) + tag("g", { fill: "#000" }, filled.join(""))
+    }) + tag("path", { d: filled.join("") })
   );
 }
