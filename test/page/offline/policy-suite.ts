@@ -84,10 +84,7 @@ export function policySuite(served: () => OpenedSite): void {
           const styled = await page.evaluate(() => getComputedStyle(document.body).marginTop);
           expect(styled, file).toBe("0px");
           await use(page, file);
-          const said = wrong.splice(many);
-          const found = await axeFindings(page);
-          // What axe itself asks of the browser is none of the page's.
-          wrong.splice(many, wrong.length, ...said, ...found);
+          wrong.push(...(await axeFindings(page)));
           const wide = await page.evaluate(() => document.documentElement.scrollWidth);
           if (wide > width) wrong.push(`${wide} px wide`);
           for (let i = many; i < wrong.length; i += 1) wrong[i] = `${file}: ${wrong[i]}`;
