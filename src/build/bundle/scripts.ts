@@ -104,8 +104,8 @@ export async function bundleScripts(output: string, { words, settings }: SiteFac
 const CACHE = ".cache/scripts";
 
 /**
- * Two passes find more than one, and as much as three. Reading a property does nothing else here, and no function that could be an arrow is called
- * with `new`.
+ * Two passes find more than one, and as much as three. Reading a property does nothing else here, and no function that could
+ * be an arrow is called with `new`.
  */
 const SMALLER = {
   ecma: 2020,

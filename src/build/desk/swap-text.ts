@@ -44,17 +44,16 @@ export function swapText(source: DeskFile, text: string, mark: string): Swapped 
   count += 1;
   const aside = beside(path, `new-${process.pid}-${count}`);
   const before = beside(path, `old-${process.pid}-${count}`);
-  const last = beside(path, `last-${process.pid}-${count}`);
   try {
     writeOut(aside, bytes, stands);
-    if (!exchange({ path, aside, before, last, stands, mark })) return { kind: "other", found: readDeskText(source) };
+    if (!exchange({ path, aside, before, stands, mark })) return { kind: "other", found: readDeskText(source) };
     return { kind: "written", mark: markOf(bytes) };
   } catch (error) {
     const fault = writeFault(error);
     if (!fault) throw error;
     return { kind: "fault", ...fault };
   } finally {
-    for (const left of [aside, before, last]) rmSync(left, { force: true });
+    for (const left of [aside, before]) rmSync(left, { force: true });
   }
 }
 
@@ -78,23 +77,21 @@ interface Exchange {
   readonly path: string;
   readonly aside: string;
   readonly before: string;
-  readonly last: string;
   readonly stands: Stats;
   readonly mark: string;
 }
 
 /**
- * Puts `aside` in the place of `path`, if that is still what was read. Second names keep hold of what stood there at the
- * beginning and at the very end: what a program writes into the file, or puts in its place, is seen and put back. Only what is
- * put there between the last two calls is lost: nothing in Node exchanges two files at once.
+ * Puts `aside` in the place of `path`, if that is still what was read. A second name keeps hold of what stands there to the very
+ * end: what a program writes into the file, or puts in its place, is seen and put back. Only what is put there between taking
+ * hold and renaming is lost: nothing in Node exchanges two files at once.
  */
-function exchange({ path, aside, before, last, stands, mark }: Exchange): boolean {
+function exchange({ path, aside, before, stands, mark }: Exchange): boolean {
+  const isAsRead = (name: string): boolean => lstatSync(name).ino === stands.ino && markOf(readFileSync(name)) === mark;
+  if (!isAsRead(path)) return false;
   linkSync(path, before);
-  const isRead = (): boolean => markOf(readFileSync(before)) === mark;
-  if (!isRead() || lstatSync(path).ino !== stands.ino) return false;
-  linkSync(path, last);
   renameSync(aside, path);
-  if (lstatSync(last).ino === stands.ino && isRead()) return true;
-  renameSync(last, path);
+  if (isAsRead(before)) return true;
+  renameSync(before, path);
   return false;
 }

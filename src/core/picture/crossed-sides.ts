@@ -15,8 +15,9 @@ export interface CrossedSides {
 }
 
 /**
- * Follows each piece of an outline once; each step along it passes just the lines, given by their x from the least, that it crosses. A line
- * that touches a corner meets the side that starts there and not the one that ends there, so it is as if it stood just right of it.
+ * Follows each piece of an outline once; each step along it passes just the lines, given by their x from the least, that it
+ * crosses. A line that touches a corner meets the side that starts there and not the one that ends there, so it is as if it
+ * stood just right of it.
  */
 export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): CrossedSides {
   const reached = pieces.filter((piece) => isReached(piece, lines));

@@ -1,5 +1,5 @@
 import { boxOf } from "../geometry/box.ts";
-import { columnsAt } from "./column.ts";
+import { readRuns } from "./column.ts";
 import type { LevelMap } from "./level-map.ts";
 
 /** From where to where a level shows, as fractions of the picture's width from the left; undefined where it shows nowhere. */
@@ -55,12 +55,11 @@ function endsOf({ width, background, shapes }: LevelMap, level: number): [End, E
 
 /** The levels that some samples show. */
 function levelsShown(map: LevelMap, samples: readonly number[]): [sample: number, levels: ReadonlySet<number>][] {
-  const xs = samples.map((sample) => placeOf(sample) * map.width);
-  const { starts, levels, at } = columnsAt(map, xs);
-  return samples.map((sample, i) => {
-    const column = at(xs[i]!);
-    return [sample, new Set(levels.slice(starts[column]!, starts[column + 1]!))];
-  });
+  const columns = readRuns(
+    map,
+    samples.map((sample) => placeOf(sample) * map.width),
+  );
+  return samples.map((sample, i) => [sample, new Set(columns[i]!.map(({ level }) => level))]);
 }
 
 function placeOf(sample: number): number {

@@ -76,13 +76,7 @@ function bySpacers(a: Numbered, b: Numbered): number {
 }
 
 function card(outlines: readonly (readonly At[])[], colour: string, edge: Look): string {
-  return tag("path", {
-    d: lookedAt(outlines),
-    ...edge,
-    fill: colour,
-    "fill-opacity": PALE,
-    "fill-rule": "evenodd",
-  });
+  return tag("path", { d: lookedAt(outlines), ...edge, fill: colour, "fill-opacity": PALE, "fill-rule": "evenodd" });
 }
 
 /** Rows below the frame: the one that reaches furthest stands uppermost, so that no line runs through words. */
