@@ -9,18 +9,24 @@ export interface Shown {
   readonly hole: Area;
 }
 
-/** Of each picture what showed of a level where it lay last. */
-const lastShown = new WeakMap<LevelMap, { readonly place: string; readonly shown: Shown | undefined }>();
+/** Pictures are cut with their longer side about so long, mm: what the polygon library rounds is then no more on the front. */
+const CUT_AT = 256;
 
-/** A level's greatest outline and its hole where the picture lies on the front, cut once for as long as it lies there. */
+/** Of each picture what shows of its levels, as it is cut. */
+const cutLevels = new WeakMap<LevelMap, Map<number, Shown | undefined>>();
+
+/** A level's greatest outline and its hole where the picture lies on the front; a picture is cut once, wherever it lies. */
 export function shownOnFront(map: LevelMap, level: number, front: PictureBox): Shown | undefined {
+  const levels = cutLevels.get(map) ?? new Map<number, Shown | undefined>();
+  const scale = 2 ** Math.floor(Math.log2(CUT_AT / Math.max(map.width, map.height)));
+  const [width, height] = [map.width * scale, map.height * scale];
+  if (!levels.has(level)) levels.set(level, outlineAndHole(visibleRegion(map, level, { head: 0, height, width })));
+  cutLevels.set(map, levels);
   const box = tidyBox(front);
-  const place = JSON.stringify([level, box]);
-  const last = lastShown.get(map);
-  if (last?.place === place) return last.shown;
-  const shown = outlineAndHole(visibleRegion(map, level, box));
-  lastShown.set(map, { place, shown });
-  return shown;
+  const place = (area: Area): Area =>
+    area.map((ring) => ring.map(([x, y]) => [(x / width) * box.width, box.head + (y / height) * box.height] as const));
+  const shown = levels.get(level);
+  return shown && { outline: place(shown.outline), hole: place(shown.hole) };
 }
 
 /** The part of a picture that shows a level, in mm of the front: x from the picture's left edge, y from the head. */

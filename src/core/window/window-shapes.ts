@@ -1,7 +1,8 @@
 import type { WindowFailure } from "../findings/failure.ts";
 import type { Outcome } from "../findings/outcome.ts";
-import { type Area, grow, intersect, outlinesOf, rectangle, sizeOf, subtract } from "../geometry/area.ts";
-import { boxOf } from "../geometry/box.ts";
+import { type Area, grow, intersect, outlinesOf, rectangle, signedArea } from "../geometry/area.ts";
+import { type Box, boxOf } from "../geometry/box.ts";
+import type { Ring } from "../geometry/point.ts";
 import { simplify, thinOut } from "../geometry/simplify.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { type Door, hangDoor, MOST_BULGE, SHORTEST_HINGE } from "./hinge.ts";
@@ -60,12 +61,20 @@ function shapesOf(wish: WindowWish, book: WindowBook): Outcome<WindowShapes> {
   const edge = single(grow(outline, lip));
   const hole = grow(drawnHole, -lip);
   if (hole.length !== 1 || breaksOnTheWay(drawnHole, lip)) return { failure: brokenHole(wish, drawnHole, hole) };
-  const frame = simplify(subtract(edge, hole), CHORD_ERROR);
+  const frame = simplify(withHole(edge, hole), CHORD_ERROR);
   const door = hangDoor(frame, hinge);
   if (!door) return { failure: { kind: "no-hinge", level, side: hinge, shortest: SHORTEST_HINGE, bulge: MOST_BULGE } };
-  const glazing = simplify(clearOfHinge(grow(edge, -lip), door.score, hinge), CHORD_ERROR);
-  if (!covers(glazing, hole)) return { failure: { kind: "glazing-too-small", level, lip, overlap: LEAST_OVERLAP } };
+  const clear = clearOfHinge(hinge, door.score);
+  const glazing = simplify(intersect(grow(edge, -lip), [boundedBy(hinge, clear, boxOf(edge))]), CHORD_ERROR);
+  if (glazing.length !== 1 || !reaches(hole, hinge, clear))
+    return { failure: { kind: "glazing-too-small", level, lip, overlap: LEAST_OVERLAP } };
   return { value: { hole, frame, door, glazing } };
+}
+
+/** An outline with a hole that lies inside it, which is the outline drawn inward. */
+function withHole(outline: Area, hole: Area): Area {
+  const sameWay = signedArea(outline[0]!) > 0 === signedArea(hole[0]!) > 0;
+  return [...outline, ...(sameWay ? hole.map((ring) => ring.toReversed()) : hole)];
 }
 
 function single(area: Area): Area {
@@ -108,18 +117,18 @@ function brokenHole(wish: WindowWish, drawn: Area, left: Area): WindowFailure {
   };
 }
 
-/** The glazing stays on the door's side of the hinge. */
-function clearOfHinge(glazing: Area, hinge: Line, side: "left" | "right"): Area {
-  const box = boxOf(glazing);
-  const x = hinge[0]![0] + (side === "left" ? HINGE_FREE : -HINGE_FREE);
-  const kept =
-    side === "left"
-      ? rectangle(x, box.top - 1, box.right + 1, box.bottom + 1)
-      : rectangle(box.left - 1, box.top - 1, x, box.bottom + 1);
-  return intersect(glazing, [kept]);
+/** Where the glazing ends at the hinge: it stays on the door's side of it. */
+function clearOfHinge(side: "left" | "right", hinge: Line): number {
+  return hinge[0]![0] + (side === "left" ? HINGE_FREE : -HINGE_FREE);
 }
 
-/** Glazing must reach past the hole all round. */
-function covers(glazing: Area, hole: Area): boolean {
-  return glazing.length === 1 && sizeOf(subtract(grow(hole, LEAST_OVERLAP), glazing)) < 0.01;
+/** All that lies in a box, and within x at one side of it. */
+function boundedBy(side: "left" | "right", x: number, { left, top, right, bottom }: Box): Ring {
+  return side === "left" ? rectangle(x, top, right, bottom) : rectangle(left, top, x, bottom);
+}
+
+/** Whether glazing that ends at x reaches past the hole there; all round it does, as no lip is narrower than that. */
+function reaches(hole: Area, side: "left" | "right", x: number): boolean {
+  const { left, right } = boxOf(hole);
+  return (side === "left" ? left - x : x - right) > LEAST_OVERLAP - 0.01;
 }

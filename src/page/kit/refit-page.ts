@@ -32,6 +32,9 @@ const DATA = "kit-data.js";
 /** What is in sight is not painted by itself where all that is shown comes within this, ms: each painting holds up the next. */
 const SOON = 50;
 
+/** What nobody sees waits this long for another key, ms: the worker would be busy with it when that comes. */
+const QUIET = 120;
+
 /** Binds the fit panel of a kit page, and shows the book that the page was opened with. What it gives takes figures of another. */
 export function bindRefit(form: HTMLFormElement): (book: Refit) => void {
   const page = new RefitPage(form);
@@ -77,6 +80,8 @@ class RefitPage {
   #ahead = false;
   /** Fields that the reader has written; the others follow from them. */
   #touched = new Set<string>();
+  /** Whether all that is shown came soon the last time: then what is in sight need not be ready before it. */
+  #cameSoon = false;
 
   constructor(form: HTMLFormElement) {
     this.#form = form;
@@ -214,14 +219,14 @@ class RefitPage {
   async #follow(data: KitData, turn: number): Promise<void> {
     const parts = partsToFill(data.kit);
     // All is asked for at once.
-    const quick = this.#make("in sight", parts.quick);
+    const quick = this.#make("in sight", this.#cameSoon ? [] : parts.quick);
     const whole = this.#make("all", parts.shown);
     const drawn = this.#draw(turn, parts);
     await after(0);
     if (turn !== this.#turn) return;
     this.#keepAddress();
-    const soon = this.#work!.isBeside && (await Promise.race([whole.then(() => true), after(SOON)]));
-    for (const [reach, made] of [["in sight", quick] as const, ["all", whole] as const].slice(soon ? 1 : 0)) {
+    this.#cameSoon = this.#work!.isBeside && (await Promise.race([whole.then(() => true), after(SOON)])) === true;
+    for (const [reach, made] of [["in sight", quick] as const, ["all", whole] as const].slice(this.#cameSoon ? 1 : 0)) {
       const result = await made;
       if (!result || turn !== this.#turn) return;
       await this.#paint(data, result, reach);
@@ -254,6 +259,8 @@ class RefitPage {
 
   /** What is in closed chapters follows part by part, so that another key need not wait for it; before it a picture out of sight. */
   async #fillRest(turn: number, { closed }: PartsToFill): Promise<void> {
+    await after(QUIET);
+    if (turn !== this.#turn) return;
     if (!isHeld()) {
       await this.#pictures.drawSeen().catch((error) => this.#notDrawn(error));
       for (const name of closed) await this.#fillPart(turn, name);
