@@ -23,28 +23,26 @@ export function levelsOfLeaf(x: readonly number[], columns: Columns, placing: Pl
   leaf.add(0, head, background);
   for (let from = 0; from < pictureHeight; ) {
     const to = nextEnd(columns, at, from, pictureHeight);
-    const level = firstLevelShown(columns, at, (from + to) / 2);
-    leaf.add(head + from * scale, head + to * scale, level);
+    leaf.add(head + from * scale, head + to * scale, firstLevelShown(columns, at));
     from = to;
   }
   leaf.add(head + height, placing.leafHeight, background);
   return leaf.spans;
 }
 
-/** The nearest end of a run below a height. `at` is the run of each column that the last height was in; heights come in order, so it only moves on. */
+/** The nearest end of a run below a height. `at` comes to be the run of each column just below it; heights come in order, so it only moves on. */
 function nextEnd({ ends }: Columns, at: number[], y: number, foot: number): number {
   let next = foot;
   for (let k = 0; k < at.length; k += 1) {
-    while (ends[at[k]!]! <= y) at[k]! += 1;
-    next = Math.min(next, ends[at[k]!]!);
+    let run = at[k]!;
+    while (ends[run]! <= y) run += 1;
+    at[k] = run;
+    if (ends[run]! < next) next = ends[run]!;
   }
   return next;
 }
 
-function firstLevelShown({ ends, levels }: Columns, at: number[], y: number): number {
-  for (let k = 0; k < at.length; k += 1) {
-    while (ends[at[k]!]! <= y) at[k]! += 1;
-    if (levels[at[k]!]! <= k + 1) return k + 1;
-  }
+function firstLevelShown({ levels }: Columns, at: readonly number[]): number {
+  for (let k = 0; k < at.length; k += 1) if (levels[at[k]!]! <= k + 1) return k + 1;
   return at.length + 1;
 }

@@ -41,8 +41,10 @@ export function joinSpans(spans: readonly Span[]): readonly Span[] {
 
 /** Cut at each boundary between different levels, to the deeper of the two; none at head or tail. `depths` by level, 0-based. */
 export function cutsBetween(spans: readonly Span[], depths: readonly number[]): Cut[] {
-  return spans.slice(1).map((span, i) => ({
-    at: span.from,
-    depth: Math.max(depths[spans[i]!.level - 1]!, depths[span.level - 1]!),
-  }));
+  const cuts: Cut[] = [];
+  for (let i = 1; i < spans.length; i += 1) {
+    const { from, level } = spans[i]!;
+    cuts.push({ at: from, depth: Math.max(depths[spans[i - 1]!.level - 1]!, depths[level - 1]!) });
+  }
+  return cuts;
 }
