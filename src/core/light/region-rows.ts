@@ -1,3 +1,4 @@
+import { lastPer, oncePer } from "../kept-with.ts";
 import { type Columns, columnsAt } from "../picture/column.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { tidy } from "../units/length.ts";
@@ -29,19 +30,12 @@ const ROWS = 64;
 /** The widest stretch of a level at a height (mm from the head), or nothing where the level does not stand there; `others` may be asked for next. */
 export type RegionRows = (height: number, others?: readonly number[]) => RegionRun | undefined;
 
-const turnedMaps = new WeakMap<LevelMap, LevelMap>();
-
-const lastRows = new WeakMap<LevelMap, { readonly place: string; readonly rows: RegionRows }>();
+const lastRows = lastPer<LevelMap, RegionRows>(1);
 
 /** Rows are columns of the picture turned on its side; each is read once, for all lights while the picture stays in its place. */
 export function regionRows(map: LevelMap, level: number, front: PictureBox): RegionRows {
   const box = tidyBox(front);
-  const place = JSON.stringify([level, box]);
-  const last = lastRows.get(map);
-  if (last?.place === place) return last.rows;
-  const rows = readRows(map, level, box);
-  lastRows.set(map, { place, rows });
-  return rows;
+  return lastRows(map, JSON.stringify([level, box]), () => readRows(map, level, box));
 }
 
 function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
@@ -80,10 +74,8 @@ function widestRun({ starts, ends, levels }: Columns, column: number, level: num
 }
 
 /** A picture turned on its side: its columns are the rows of the picture, from the left. A picture is turned once. */
-export function turned(map: LevelMap): LevelMap {
-  const known = turnedMaps.get(map);
-  if (known) return known;
-  const made = {
+export const turned = oncePer(
+  (map: LevelMap): LevelMap => ({
     ...map,
     width: map.height,
     height: map.width,
@@ -91,7 +83,5 @@ export function turned(map: LevelMap): LevelMap {
       ...shape,
       rings: shape.rings.map((ring) => ring.map(([x, y]) => [y, x] as const)),
     })),
-  };
-  turnedMaps.set(map, made);
-  return made;
-}
+  }),
+);

@@ -1,3 +1,4 @@
+import { oncePer } from "../kept-with.ts";
 import type { Kit } from "../kit/kit.ts";
 import { turned } from "../light/region-rows.ts";
 import type { Face } from "../pattern/face.ts";
@@ -41,8 +42,6 @@ interface RowRun {
 
 /** So many rows of a picture are read, a millimetre apart or less in most books. */
 const ROWS = 400;
-
-const known = new WeakMap<LevelMap, readonly (readonly ColumnRun[])[]>();
 
 /** The end of something wider is told where it is this many times as tall as wide: every round shape ends narrow. */
 const SLENDER = 3;
@@ -90,12 +89,10 @@ export function narrowDetails(kit: Kit, face: Face, place: PicturePlace): Narrow
 }
 
 /** From the top; a picture is read once. */
-function rowsOf(picture: LevelMap): readonly (readonly ColumnRun[])[] {
+const rowsOf = oncePer((picture: LevelMap): readonly (readonly ColumnRun[])[] => {
   const heights = Array.from({ length: ROWS }, (_, i) => ((i + 0.5) / ROWS) * picture.height);
-  const rows = known.get(picture) ?? readRuns(turned(picture), heights);
-  known.set(picture, rows);
-  return rows;
-}
+  return readRuns(turned(picture), heights);
+});
 
 /** Goes on with the parts of the row above where runs of a level touch, and gives the parts that begin. */
 function joinRows(above: readonly RowRun[], runs: readonly RowRun[]): Growing[] {

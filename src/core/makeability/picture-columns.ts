@@ -1,3 +1,4 @@
+import { oncePer } from "../kept-with.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Face } from "../pattern/face.ts";
 import { type ColumnRun, readRuns } from "../picture/column.ts";
@@ -14,8 +15,6 @@ export interface PictureColumn {
 
 /** A wide picture has a column a millimetre or so, and areas come out to some tenths of a per cent. */
 const COLUMNS = 480;
-
-const known = new WeakMap<LevelMap, readonly (readonly ColumnRun[])[]>();
 
 /** The picture on the front in 480 strips of equal width. */
 export function columnsOnFront(kit: Kit, face: Face): PictureColumn[] {
@@ -37,16 +36,12 @@ export function levelAreas(kit: Kit, columns: readonly PictureColumn[]): number[
 }
 
 /** The same for every book; a picture is read once. */
-function evenColumns(picture: LevelMap): readonly (readonly ColumnRun[])[] {
-  const columns =
-    known.get(picture) ??
-    readRuns(
-      picture,
-      Array.from({ length: COLUMNS }, (_, i) => ((i + 0.5) / COLUMNS) * picture.width),
-    );
-  known.set(picture, columns);
-  return columns;
-}
+const evenColumns = oncePer((picture: LevelMap): readonly (readonly ColumnRun[])[] =>
+  readRuns(
+    picture,
+    Array.from({ length: COLUMNS }, (_, i) => ((i + 0.5) / COLUMNS) * picture.width),
+  ),
+);
 
 /** Where the picture closes over lost leaves, each leaf has a map of its own. */
 function closedColumns(kit: Kit, face: Face, width: number): readonly (readonly ColumnRun[])[] {

@@ -1,3 +1,4 @@
+import { oncePer } from "../kept-with.ts";
 import { firstFrom } from "./crossed-sides.ts";
 import type { LevelMap } from "./level-map.ts";
 import { painterOf, type Runs } from "./paint.ts";
@@ -15,7 +16,7 @@ export interface Columns extends Runs {
   readonly at: (x: number) => number;
 }
 
-const prepared = new WeakMap<LevelMap, ReturnType<typeof painterOf>>();
+const prepared = oncePer(painterOf);
 
 /**
  * Reads a picture along several vertical lines at once, in any order. The lines meet the outlines exactly (no pixels); a
@@ -24,10 +25,8 @@ const prepared = new WeakMap<LevelMap, ReturnType<typeof painterOf>>();
  * often it is read.
  */
 export function columnsAt(map: LevelMap, x: readonly number[]): Columns {
-  const paint = prepared.get(map) ?? painterOf(map);
-  prepared.set(map, paint);
   const lines = new Float64Array(x).sort();
-  return { ...paint(lines), at: (one) => firstFrom(lines, one) };
+  return { ...prepared(map)(lines), at: (one) => firstFrom(lines, one) };
 }
 
 /** The runs along the vertical line at each x as records: in order, gapless from 0 to the picture's height. */

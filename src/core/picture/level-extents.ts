@@ -1,4 +1,5 @@
 import { boxOf } from "../geometry/box.ts";
+import { oncePer } from "../kept-with.ts";
 import { readRuns } from "./column.ts";
 import type { LevelMap } from "./level-map.ts";
 
@@ -14,14 +15,8 @@ interface End {
   at: number;
 }
 
-const known = new WeakMap<LevelMap, readonly (Extent | undefined)[]>();
-
 /** The extent of each level (the first is level 1), sampled at 1 in 512 of the width; a picture is read once. */
-export function levelExtents(map: LevelMap): readonly (Extent | undefined)[] {
-  const extents = known.get(map) ?? findExtents(map);
-  known.set(map, extents);
-  return extents;
-}
+export const levelExtents: (map: LevelMap) => readonly (Extent | undefined)[] = oncePer(findExtents);
 
 /** Goes inward from where each level is drawn, by ever more samples at once: mostly the first of them show it. */
 function findExtents(map: LevelMap): (Extent | undefined)[] {

@@ -2,6 +2,7 @@ import { fileNames } from "../file-name.ts";
 import type { Area } from "../geometry/area.ts";
 import { boxOf } from "../geometry/box.ts";
 import { simplify } from "../geometry/simplify.ts";
+import { lastPer } from "../kept-with.ts";
 import { inMm, type MotifPart, type MotifWish } from "./motif.ts";
 import { type Extent, extentOf, type MotifGround, seatMotifs } from "./motif-seats.ts";
 
@@ -58,16 +59,11 @@ function sizeOf({ area, width, height, coversLight }: MotifWish, { frame, hole, 
   return { width: own.width * scale, height: own.height * scale };
 }
 
-/** Of each motif how it was cut last. */
-const lastCuts = new WeakMap<Area, Extent & { readonly outlines: Area }>();
+const lastCut = lastPer<Area, Area>(1);
 
 /** A motif's outlines at a size, cut once for as long as it stays: most keep theirs whatever the book is. */
 function cutOf(area: Area, { width, height }: Extent): Area {
-  const last = lastCuts.get(area);
-  if (last?.width === width && last.height === height) return last.outlines;
-  const outlines = simplify(scaled(area, { width, height }), CHORD_ERROR);
-  lastCuts.set(area, { width, height, outlines });
-  return outlines;
+  return lastCut(area, `${width} ${height}`, () => simplify(scaled(area, { width, height }), CHORD_ERROR));
 }
 
 function scaled(area: Area, { width, height }: Extent): Area {

@@ -1,5 +1,7 @@
 import { type Area, areaOfRings, intersect, outlinesOf, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
 import type { Ring } from "../geometry/point.ts";
+import { oncePer } from "../kept-with.ts";
+import { onceEach } from "../lazily.ts";
 import { type PictureBox, tidyBox } from "../light/region-rows.ts";
 import type { LevelMap, LevelShape } from "../picture/level-map.ts";
 
@@ -12,20 +14,22 @@ export interface Shown {
 /** Pictures are cut with their longer side about so long, mm: what the polygon library rounds is then no more on the front. */
 const CUT_AT = 256;
 
-/** Of each picture what shows of its levels, as it is cut. */
-const cutLevels = new WeakMap<LevelMap, Map<number, Shown | undefined>>();
+/** What shows of a picture's levels, as it is cut. */
+const cutLevels = oncePer((map: LevelMap) => {
+  const scale = 2 ** Math.floor(Math.log2(CUT_AT / Math.max(map.width, map.height)));
+  const box = { head: 0, height: map.height * scale, width: map.width * scale };
+  return { box, shownOf: onceEach((level) => outlineAndHole(visibleRegion(map, Number(level), box))) };
+});
 
 /** A level's greatest outline and its hole where the picture lies on the front; a picture is cut once, wherever it lies. */
 export function shownOnFront(map: LevelMap, level: number, front: PictureBox): Shown | undefined {
-  const levels = cutLevels.get(map) ?? new Map<number, Shown | undefined>();
-  const scale = 2 ** Math.floor(Math.log2(CUT_AT / Math.max(map.width, map.height)));
-  const [width, height] = [map.width * scale, map.height * scale];
-  if (!levels.has(level)) levels.set(level, outlineAndHole(visibleRegion(map, level, { head: 0, height, width })));
-  cutLevels.set(map, levels);
+  const { box: cut, shownOf } = cutLevels(map);
   const box = tidyBox(front);
   const place = (area: Area): Area =>
-    area.map((ring) => ring.map(([x, y]) => [(x / width) * box.width, box.head + (y / height) * box.height] as const));
-  const shown = levels.get(level);
+    area.map((ring) =>
+      ring.map(([x, y]) => [(x / cut.width) * box.width, box.head + (y / cut.height) * box.height] as const),
+    );
+  const shown = shownOf(String(level));
   return shown && { outline: place(shown.outline), hole: place(shown.hole) };
 }
 

@@ -4,6 +4,7 @@ import { type Area, grow, intersect, outlinesOf, rectangle, signedArea } from ".
 import { type Box, boxOf } from "../geometry/box.ts";
 import type { Ring } from "../geometry/point.ts";
 import { simplify, thinOut } from "../geometry/simplify.ts";
+import { lastPer } from "../kept-with.ts";
 import type { LevelMap } from "../picture/level-map.ts";
 import { type Door, hangDoor, MOST_BULGE, SHORTEST_HINGE } from "./hinge.ts";
 import { toPanel } from "./panel.ts";
@@ -34,22 +35,13 @@ export interface WindowShapes {
   readonly glazing: Area;
 }
 
-/** Of each picture the shapes of the last places on the front. */
-const lastShapes = new WeakMap<LevelMap, Map<string, Outcome<WindowShapes>>>();
-
-/** So many are remembered: trials of other depths and lights come back to a place. */
-const REMEMBERED = 4;
+/** Of each picture the shapes of so many places on the front: trials of other depths and lights come back to a place. */
+const lastShapes = lastPer<LevelMap, Outcome<WindowShapes>>(4);
 
 /** Cuts the shapes, or gives those that this picture had where its place on the front is the same: many figures do not move it. */
 export function cutWindow(wish: WindowWish, book: WindowBook): Outcome<WindowShapes> {
   const front = JSON.stringify([wish, book.box, book.curve.points]);
-  const last = lastShapes.get(book.map) ?? new Map<string, Outcome<WindowShapes>>();
-  const shapes = last.get(front) ?? shapesOf(wish, book);
-  last.delete(front);
-  last.set(front, shapes);
-  if (last.size > REMEMBERED) last.delete(last.keys().next().value!);
-  lastShapes.set(book.map, last);
-  return shapes;
+  return lastShapes(book.map, front, () => shapesOf(wish, book));
 }
 
 function shapesOf(wish: WindowWish, book: WindowBook): Outcome<WindowShapes> {

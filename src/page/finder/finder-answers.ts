@@ -2,6 +2,7 @@ import { type Near, type Sought, wantsAsked } from "../../core/finder/kit-list.t
 import type { Prospect } from "../../core/finder/prospect.ts";
 import { type Query, soughtRefit } from "../../core/finder/query.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
+import { after } from "../shared/after.ts";
 import { loadKitOf } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
 import type { Card, Judged } from "./finder-cards.ts";
@@ -78,7 +79,7 @@ export class FinderAnswers {
     for (const { slug } of this.#cards) {
       const outline = index.get(slug);
       if (!outline) continue;
-      await pause();
+      await after();
       if (isOver()) return;
       const prospect: Prospect = prospectOf({ ...outline, units }, soughtRefit(query));
       near.set(slug, { lies: prospect.kind === "lies", farness: farnessOf(outline, query.book) });
@@ -101,7 +102,7 @@ async function verdictOf(judging: Judge | undefined, card: Card, query: Query, u
   if (!judging) return { ...unknown, cause: "not-loaded" };
   try {
     const { kit } = await loadKitOf(card.slug, card.site);
-    await pause();
+    await after();
     return { ...judging.judge({ ...kit, units }, soughtRefit(query)), telling: { units, levels: kit.levels } };
   } catch (error) {
     if (error instanceof LoadError) return { ...unknown, cause: "not-loaded" };
@@ -112,8 +113,4 @@ async function verdictOf(judging: Judge | undefined, card: Card, query: Query, u
 
 function notLoaded(error: unknown): undefined {
   if (!(error instanceof LoadError)) throw error;
-}
-
-function pause(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
 }

@@ -1,4 +1,5 @@
 import type { Kit } from "../../core/kit/kit.ts";
+import { after } from "../shared/after.ts";
 import type { FitMade } from "./fit-maker.ts";
 import { putMarkup } from "./put-markup.ts";
 
@@ -55,7 +56,7 @@ export async function fillParts(
   let start = performance.now();
   for (const [name, markup] of made) {
     if (performance.now() - start > SLICE) {
-      await new Promise((resolve) => setTimeout(resolve));
+      await after();
       start = performance.now();
     }
     if (!wanted()) return;

@@ -4,6 +4,7 @@ import { type Refit, refitKit } from "../../core/refit/refit.ts";
 import type { UnitSystem } from "../../core/units/length.ts";
 import { ignoredText } from "../../words/fields.ts";
 import * as say from "../../words/messages.ts";
+import { after } from "../shared/after.ts";
 import { keepBook, keptBook } from "../shared/kept-book.ts";
 import { type KitData, loadKitData } from "../shared/kit-data.ts";
 import { LoadError } from "../shared/load-script.ts";
@@ -222,7 +223,7 @@ class RefitPage {
     const quick = this.#make("in sight", this.#cameSoon ? [] : parts.quick);
     const whole = this.#make("all", parts.shown);
     const drawn = this.#draw(turn, parts);
-    await after(0);
+    await after();
     if (turn !== this.#turn) return;
     this.#keepAddress();
     this.#cameSoon = this.#work!.isBeside && (await Promise.race([whole.then(() => true), after(SOON)])) === true;
@@ -335,9 +336,4 @@ class RefitPage {
     for (const name of [...(toFill.stepsShown ? ["steps"] : []), ...toFill.closed]) await this.#fillPart(turn, name);
     if (turn === this.#turn) this.#ahead = false;
   }
-}
-
-/** Is done after a while, ms. */
-function after(ms: number): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, ms));
 }

@@ -11,6 +11,7 @@ import { whyText } from "../../words/findings/failure-why.ts";
 import * as say from "../../words/messages.ts";
 import { needWay } from "../kit/corner-way.ts";
 import { viewSteps } from "../kit/fitted.ts";
+import { after } from "../shared/after.ts";
 import { loadKitData } from "../shared/kit-data.ts";
 import { loadScript } from "../shared/load-script.ts";
 
@@ -35,10 +36,10 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
     return;
   }
   const { view } = result;
-  await pause();
+  await after();
   const sheets =
     view.way === "corner" ? self.leaflightCorner!.packet(name, view) : String(PACKET_PAGES[name](withPacket(view)));
-  await pause();
+  await after();
   target.innerHTML = sheets;
   const svg =
     view.way === "corner"
@@ -60,14 +61,10 @@ export async function layOut(target: HTMLElement, bar: HTMLElement | null): Prom
 /** With thousands of leaves each step takes a while: between them the page answers. */
 async function withPauses<Result>(steps: Steps<Result>): Promise<Result> {
   for (;;) {
-    await pause();
+    await after();
     const step = steps.next();
     if (step.done) return step.value;
   }
-}
-
-function pause(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
 }
 
 /** In the bar, which is not printed. */

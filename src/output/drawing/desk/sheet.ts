@@ -1,6 +1,7 @@
 import type { LeafNumber } from "../../../core/book/leaf-number.ts";
 import type { Box } from "../../../core/geometry/box.ts";
 import type { FillRule, Point, Ring } from "../../../core/geometry/point.ts";
+import { oncePer } from "../../../core/kept-with.ts";
 import type { Kit } from "../../../core/kit/kit.ts";
 import type { PicturePlace } from "../../../core/makeability/picture-place.ts";
 import { type Pattern, type PatternLeaf, pictureLeaves } from "../../../core/pattern/pattern.ts";
@@ -165,16 +166,10 @@ interface Outlined {
   readonly d: string;
 }
 
-const known = new WeakMap<LevelMap, readonly Outlined[]>();
-
 /** The outlines of a picture as path data, written once for each picture: another place on the front only moves them. */
-function outlinesOf(picture: LevelMap): readonly Outlined[] {
-  const found = known.get(picture);
-  if (found) return found;
-  const outlined = picture.shapes.map(({ level, rule, rings }) => ({ level, rule, d: shortRings(rings, DIGITS) }));
-  known.set(picture, outlined);
-  return outlined;
-}
+const outlinesOf = oncePer((picture: LevelMap): readonly Outlined[] =>
+  picture.shapes.map(({ level, rule, rings }) => ({ level, rule, d: shortRings(rings, DIGITS) })),
+);
 
 /** Puts what is drawn in the picture's units in its place on the front; shapes may reach beyond the picture's box, what is seen of them does not. */
 function onFront({ width, height }: LevelMap, place: PicturePlace, drawn: string): string {
