@@ -1,5 +1,7 @@
 import type { FrontCurve } from "../fan/front-curve.ts";
-import { type Area, areaOfRings, intersect, outlinesOf, rectangle, sizeOf, subtract, unite } from "../geometry/area.ts";
+import { type Area, intersect, outlinesOf, rectangle, signedArea, sizeOf, subtract } from "../geometry/area.ts";
+import { clipRing } from "../geometry/clip-ring.ts";
+import type { Ring } from "../geometry/point.ts";
 import type { Pocket } from "../light/light.ts";
 import { setOutlines } from "./motif.ts";
 import { toFront } from "./panel.ts";
@@ -20,12 +22,19 @@ export function lightCover(
   curve: FrontCurve,
 ): LightCover {
   const half = light.diameter / 2;
-  const silhouette: Area = [rectangle(centre.x - half, floor - light.height, centre.x + half, floor)];
-  const seen = intersect(silhouette, toFront(guide.outlines, curve, wish.panel));
+  const silhouette = rectangle(centre.x - half, floor - light.height, centre.x + half, floor);
+  const seen = intersect([silhouette], toFront(guide.outlines, curve, wish.panel));
   const placed = motifs.map((motif) => toFront(setOutlines(motif), curve, wish.panel));
-  const card = placed.reduce<Area>(unite, []);
-  const filled = placed.reduce<Area>((sum, area) => unite(sum, areaOfRings(outlinesOf(area).outer, "nonzero")), []);
+  const card = placed.flatMap((area) => coveringOf(area, silhouette));
+  const filled = placed.flatMap((area) => coveringOf(outlinesOf(area).outer, silhouette));
   const whole = light.diameter * light.height;
   const beside = sizeOf(subtract(seen, filled)) / whole;
   return { beside, through: sizeOf(subtract(seen, card)) / whole - beside };
+}
+
+/** What of an area lies over a convex outline; outer outlines run the same way whatever the area, so that areas cover together. */
+function coveringOf(area: Area, convex: Ring): Area {
+  const isReversed = area.reduce((sum, ring) => sum + signedArea(ring), 0) < 0;
+  const clipped = area.map((ring) => clipRing(isReversed ? ring.toReversed() : ring, convex));
+  return clipped.filter((ring) => ring.length > 0);
 }
