@@ -7,7 +7,6 @@ import type { Surroundings } from "./library/page-source.ts";
 import { LICENCES } from "./licences/write-licences.ts";
 import { writeOffline } from "./offline/write-offline.ts";
 import { byFields } from "./print/overflow-fields.ts";
-import { printPackets } from "./print/print-packets.ts";
 import { type ReadSite, readSite } from "./read-site.ts";
 import { makeRest } from "./rest/make-rest.ts";
 import type { WholeSite } from "./shards/whole-site.ts";
@@ -93,6 +92,8 @@ export const STAGES: readonly Stage[] = [
     ],
     run: async ({ output, packets, joined, library: { kits, classes, classView, settings, texts } }) => {
       if (!packets) return;
+      // What writes PDFs takes half a second to load.
+      const { printPackets } = await import("./print/print-packets.ts");
       const facts = (joined ? [] : kits).map(({ card }) => card.kit);
       const views = classes.map(({ slug }) => classView(slug));
       await printPackets(output, facts, views, settings.url).catch((error: unknown) => {

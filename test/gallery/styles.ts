@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type CssNode, generate, parse, toPlainObject } from "css-tree";
+import { type CssNode, generate, parse, toPlainObject } from "css-tree/dist/csstree.esm";
 
 /** Sheets that say how drawings look, in the order in which the bench's page has them. */
 const SHEETS = ["base.css", "bench.css"];

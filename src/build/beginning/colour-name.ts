@@ -1,4 +1,4 @@
-import Color from "colorjs.io";
+import Color from "colorjs.io/dist/color.js";
 import * as say from "../../words/messages.ts";
 
 type Tone = Parameters<typeof say.newColour>[0]["colour"];

@@ -1,4 +1,5 @@
-import Color from "colorjs.io";
+/// <reference path="../svg/colorjs.d.ts" />
+import Color from "colorjs.io/dist/color.js";
 import type { Card } from "../../core/window/card.ts";
 import * as say from "../../words/messages.ts";
 import { type FieldPath, problem } from "../files/problem.ts";

@@ -1,4 +1,4 @@
-import Color from "colorjs.io";
+import Color from "colorjs.io/dist/color.js";
 
 /** A colour in OKLab (CSS Color 4, "Oklab"): lightness 0…1, and two axes of hue. */
 export type Lab = readonly [lightness: number, a: number, b: number];

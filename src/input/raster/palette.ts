@@ -1,4 +1,4 @@
-import Color from "colorjs.io";
+import Color from "colorjs.io/dist/color.js";
 import { OPAQUE } from "./lightness.ts";
 import { distance, type Lab, pixelLab } from "./oklab.ts";
 import type { Pixels } from "./pixels.ts";

@@ -1,4 +1,4 @@
-import Color from "colorjs.io";
+import Color from "colorjs.io/dist/color.js";
 
 /** Colours that are kept; files may state a new one for each of their elements. */
 const MOST_KEPT = 5000;

@@ -1,5 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
-import { type CssNode, ident } from "css-tree";
+import { type CssNode, ident } from "css-tree/dist/csstree.esm";
 
 /** An attribute that must be there, or be of a value. */
 export interface AttributeTest {

@@ -1,5 +1,5 @@
 import type { Element } from "@xmldom/xmldom";
-import { type CssNode, generate, ident } from "css-tree";
+import { type CssNode, generate, ident } from "css-tree/dist/csstree.esm";
 import * as say from "../../words/messages.ts";
 import { type AttributeTest, attributeHolds, readAttributeTest } from "./css-attribute.ts";
 import { PictureError, quoted } from "./picture-error.ts";

@@ -1,5 +1,5 @@
 /** The part of css-tree's interface that this project calls; the package brings no types of its own. */
-declare module "css-tree" {
+declare module "css-tree/dist/csstree.esm" {
   export interface Position {
     readonly line: number;
   }

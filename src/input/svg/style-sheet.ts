@@ -1,4 +1,4 @@
-import { type CssNode, generate, type ParseOptions, parse, toPlainObject } from "css-tree";
+import { type CssNode, generate, type ParseOptions, parse, toPlainObject } from "css-tree/dist/csstree.esm";
 import * as say from "../../words/messages.ts";
 import { readSelector, type Selector } from "./css-selector.ts";
 import { mediaApplies } from "./media.ts";
