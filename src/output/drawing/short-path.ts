@@ -14,18 +14,35 @@ export function shortStrip(sides: readonly [number, number], from: number, to: n
 /** An upright line: where it stands, and from where to where it runs. */
 export type Upright = readonly [x: number, from: number, to: number];
 
-/** Path data of upright lines for strokes, kept to 0.01 across and to 0.1 along; one at the place of the one before it is told from its end. */
-export function shortUprights(lines: readonly Upright[]): string {
+/** Path data of upright lines for strokes, kept to 0.01 across and to so many decimals along; one at the place of the one before it is told from its end. */
+export function shortUprights(lines: readonly Upright[], along = 1): string {
   let [atX, atY] = ["", 0];
   let d = "";
   for (const [x, from, to] of lines) {
     const place = shortNum(x, 2);
+    const [begin, end] = [toDecimals(from, along), toDecimals(to, along)];
     d +=
-      place === atX
-        ? `m${joined(["0", shortNum(toDecimals(from, 1) - atY, 1)])}`
-        : `M${joined([place, shortNum(from, 1)])}`;
-    d += `V${shortNum(to, 1)}`;
-    [atX, atY] = [place, toDecimals(to, 1)];
+      place === atX ? `m${joined(["0", shortNum(begin - atY, along)])}` : `M${joined([place, shortNum(begin, along)])}`;
+    d += `v${shortNum(end - begin, along)}`;
+    [atX, atY] = [place, end];
+  }
+  return d;
+}
+
+/** A level line: from where to where it runs, and where it stands. */
+export type Level = readonly [from: number, to: number, y: number];
+
+/** Path data of level lines for strokes, kept to 0.01; one is told from the end of the one before it where that is shorter. */
+export function shortLevels(lines: readonly Level[]): string {
+  let [atX, atY] = [0, 0];
+  let d = "";
+  for (const line of lines) {
+    const [from, to, y] = line.map((part) => toDecimals(part, 2)) as [number, number, number];
+    const place = `M${joined([shortNum(from, 2), shortNum(y, 2)])}`;
+    const step = `m${joined([shortNum(from - atX, 2), shortNum(y - atY, 2)])}`;
+    d += d !== "" && step.length < place.length ? step : place;
+    d += `h${shortNum(to - from, 2)}`;
+    [atX, atY] = [to, y];
   }
   return d;
 }
