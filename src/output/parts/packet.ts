@@ -67,8 +67,7 @@ ${templates(view)}`;
 /** What a packet's page is filled with, by the name in its `data-template`. */
 export const PACKET_PAGES = {
   packet: packetPart,
-  large: (view: PrintedKit) => tablePart(view, "large"),
-  compact: (view: PrintedKit) => tablePart(view, "compact"),
+  large: tablePart,
 } as const;
 
 export type PacketPage = keyof typeof PACKET_PAGES;
