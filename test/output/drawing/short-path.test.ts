@@ -21,7 +21,7 @@ const place = fc.integer({ min: -30_000, max: 30_000 }).map((thousandths) => tho
 
 describe("brief path data", () => {
   it("leaves out what a reader can do without", () => {
-    expect(shortStrip([0.75, 0.25], 0.5, 12)).toBe("M.25 .5h.5V12h-.5");
+    expect(shortStrip([0.75, 0.25], 0.5, 12)).toBe("M.25.5h.5v11.5h-.5");
     expect(
       shortRings([
         [
@@ -31,7 +31,7 @@ describe("brief path data", () => {
           [1, 3],
         ],
       ]),
-    ).toBe("M-.25 1l.5-.5 .75 2.5z");
+    ).toBe("M-.25 1l.5-.5.75 2.5z");
   });
 
   it("keeps every corner of an outline within half of its last place", () => {
@@ -96,7 +96,8 @@ describe("brief path data", () => {
         const [xs, ys] = [strip!.map(([x]) => x), strip!.map(([, y]) => y)];
         expect(Math.abs(Math.min(...xs) - Math.min(a, b))).toBeLessThan(0.00501);
         expect(Math.abs(Math.max(...xs) - Math.max(a, b))).toBeLessThan(0.01001);
-        expect([ys[0], ys[2]]).toEqual([round(from), round(to)]);
+        expect(ys[0]).toBe(round(from));
+        expect(ys[2]).toBeCloseTo(round(to), 9);
       }),
     );
   });
