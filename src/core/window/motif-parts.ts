@@ -12,7 +12,7 @@ const SMALL = 0.24;
 /** Without sizes of their own, motifs fill no more of the hole than this share of its width and height. */
 const MOST = 0.85;
 
-const CHORD_ERROR = 0.008;
+const CHORD_ERROR = 0.013;
 
 /** The motifs of a window in the order in which the kit states them, each sized and set. */
 export function motifParts(wishes: readonly MotifWish[], ground: MotifGround): MotifPart[] {
