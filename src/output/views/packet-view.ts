@@ -45,7 +45,7 @@ function packetView(view: KitView): PacketView {
     gauges: gaugeSheets(kit),
     strips: stripSheets(kit, shown, batches),
     templates: templateSheets(partsOf(pattern.window), kit.units),
-    front: frontSymbol(shown),
+    front: frontSymbol(shown, 0),
     table: blocksOf(view, batches),
     perLine: (size) => marksPerLine(view.rows, size),
   };
