@@ -4660,8 +4660,10 @@ export const makeTitle = (args: { readonly title: Word }): string => say("make-t
 export const makeLede = (): string => say("make-lede");
 /** In a book of {leaves} leaves, {height} tall, {width} wide, {thickness} thick. — Whose book the page is for; lengths in the reader's units. */
 export const makeBook = (args: { readonly leaves: Word; readonly height: Word; readonly width: Word; readonly thickness: Word }): string => say("make-book", args);
-/** Without scripts this page is for the kit’s own book, and nothing is ticked. All leaves are in the {table}. */
-export const makeNoScript = (args: { readonly table: Word }): string => say("make-no-script", args);
+/** Without scripts this page is for the kit’s own book, and nothing is ticked. Drawings of the {steps} are on the kit’s page, and all leaves are in its {table}. */
+export const makeNoScript = (args: { readonly steps: Word; readonly table: Word }): string => say("make-no-script", args);
+/** steps */
+export const makeNoScriptSteps = (): string => say("make-no-script-steps");
 /** pattern table */
 export const makeNoScriptTable = (): string => say("make-no-script-table");
 /** Back to {title} */

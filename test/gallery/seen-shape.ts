@@ -14,20 +14,38 @@ export interface Shape {
 
 export type Bounds = readonly [left: number, top: number, right: number, bottom: number];
 
+/** Upright strokes as wide as this are fields that words may stand on: wider than any line, in millimetres of a sheet. */
+const FIELD = 1.5;
+
 /** The lines of an element that is no text. */
 export function shapeOf(one: Element, place: number): Shape {
   const name = one.getAttribute("class") ?? "";
   const stroke = one.getAttribute("stroke") ?? (name.startsWith("edge-") && name !== "edge-flap" ? name : "none");
   const fill = one.getAttribute("fill") ?? (one.tagName === "svg" ? "none" : "black");
   const lines = moved(outlineOf(one), one.getAttribute("transform") ?? "");
-  return {
-    name: one.tagName,
-    lines,
-    bounds: boundsOf(lines.flat()),
-    stroked: stroke !== "none",
-    filled: fill !== "none",
-    place,
-  };
+  const width = number(one, "stroke-width");
+  const shape = { name: one.tagName, place };
+  if (stroke !== "none" && fill === "none" && width >= FIELD && lines.every(isUpright)) {
+    const fields = lines.map((line) => fieldOf(line, width));
+    return { ...shape, lines: fields, bounds: boundsOf(fields.flat()), stroked: false, filled: true };
+  }
+  return { ...shape, lines, bounds: boundsOf(lines.flat()), stroked: stroke !== "none", filled: fill !== "none" };
+}
+
+function isUpright(line: readonly Point[]): boolean {
+  return line.length === 2 && line[0]![0] === line[1]![0];
+}
+
+/** What a wide upright stroke covers. */
+function fieldOf(line: readonly Point[], width: number): Point[] {
+  const [left, top, right, bottom] = boundsOf(line);
+  return [
+    [left - width / 2, top],
+    [right + width / 2, top],
+    [right + width / 2, bottom],
+    [left - width / 2, bottom],
+    [left - width / 2, top],
+  ];
 }
 
 /** `translate(x y) scale(a b)`, or nothing. */

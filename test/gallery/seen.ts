@@ -59,6 +59,9 @@ function isPainted(one: Element, root: Element): boolean {
 }
 
 function labelsOf(text: Element, place: number): Label[] {
+  const xs = (text.getAttribute("x") ?? "").split(" ");
+  const ys = (text.getAttribute("y") ?? "").split(" ");
+  if (xs.length > 1 || ys.length > 1) return lettersOf(text, xs, ys, place);
   const lines = [...text.getElementsByTagName("tspan")].filter((one) => one.hasAttribute("y"));
   return (lines.length > 0 ? lines : [text])
     .map((line) => labelOf(text, line, place))
@@ -84,6 +87,20 @@ function labelOf(text: Element, line: Element, place: number): Label {
   return { words: words.replaceAll("\u00a0", " "), size, corners, place };
 }
 
+/** Letters that each have a place of their own (SVG 2, "The 'x', 'y' attributes of 'text'"). @throws where one has none */
+function lettersOf(text: Element, xs: readonly string[], ys: readonly string[], place: number): Label[] {
+  const letters = [...(text.textContent ?? "")];
+  if (xs.length !== letters.length || ys.length !== letters.length)
+    throw new Error(`${letters.length} letters have ${xs.length} and ${ys.length} places`);
+  return letters.map((letter, i) => {
+    const one = text.cloneNode(false) as Element;
+    one.setAttribute("x", xs[i]!);
+    one.setAttribute("y", ys[i]!);
+    one.textContent = letter;
+    return labelOf(text, one, place);
+  });
+}
+
 /** What an element or one round it says (SVG 2, "Presentation attributes": these are inherited); undefined where none does. */
 function inherited(one: Element, name: string): string | undefined {
   const own = one.getAttribute(name);
@@ -91,9 +108,11 @@ function inherited(one: Element, name: string): string | undefined {
   return own ?? (above?.tagName === "g" || above?.tagName === "svg" ? inherited(above, name) : undefined);
 }
 
-/** `translate(x y)` with or without `rotate(degrees)` after it. */
+/** `translate(x)` or `translate(x y)` with or without `rotate(degrees)` after it. */
 function turnOf(transform: string): (point: Point) => Point {
-  const [, x = "0", y = "0", degrees = "0"] = /^(?:translate\((\S+) (\S+)\))?(?: ?rotate\((\S+)\))?$/.exec(transform)!;
+  const [, x = "0", y = "0", degrees = "0"] = /^(?:translate\((\S+?)(?: (\S+))?\))?(?: ?rotate\((\S+)\))?$/.exec(
+    transform,
+  )!;
   const angle = (Number(degrees) * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   return ([px, py]) => [Number(x) + px * cos - py * sin, Number(y) + px * sin + py * cos];

@@ -4,7 +4,8 @@ make-title = Make { $title }
 make-lede = Stage by stage, from the closed book to the finished piece.
 # Whose book the page is for; lengths in the reader's units.
 make-book = In a book of { $leaves } leaves, { $height } tall, { $width } wide, { $thickness } thick.
-make-no-script = Without scripts this page is for the kit’s own book, and nothing is ticked. All leaves are in the { $table }.
+make-no-script = Without scripts this page is for the kit’s own book, and nothing is ticked. Drawings of the { $steps } are on the kit’s page, and all leaves are in its { $table }.
+make-no-script-steps = steps
 make-no-script-table = pattern table
 make-back = Back to { $title }
 

@@ -71,7 +71,6 @@ function addKitPages(config: SiteConfig): void {
   });
   config.addTemplate("packet.njk", "", paged("packet", "kits/{{ slug }}/packet/index.html"));
   config.addTemplate("large.njk", "", paged("large", "kits/{{ slug }}/packet/large.html"));
-  config.addTemplate("compact.njk", "", paged("compact", "kits/{{ slug }}/packet/compact.html"));
   config.addTemplate("make.njk", "", {
     ...paged("make", "kits/{{ slug }}/make/index.html"),
     layout: "make.njk",

@@ -19,17 +19,7 @@ export function addressesOf({ kits, classes, guide }: Listed): ReadonlySet<strin
     ...guide.map(({ name }) => `/guide/${name}/`),
     ...kits.flatMap(({ slug, card: { hasLight } }) =>
       [
-        ...[
-          "",
-          "packet/",
-          "packet/large.html",
-          "packet/compact.html",
-          "make/",
-          "bench/",
-          "pattern.json",
-          "pattern.csv",
-          "front.svg",
-        ],
+        ...["", "packet/", "packet/large.html", "make/", "bench/", "pattern.json", "pattern.csv", "front.svg"],
         ...(hasLight ? ["front-lit.svg"] : []),
         ...PAPERS.flatMap(({ name }) => [
           `packet-${name}.pdf`,

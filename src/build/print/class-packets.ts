@@ -27,7 +27,7 @@ export function classJobs(output: string, view: ClassView): PrintJob[] {
         target: join(own, `packet-${paper.name}.pdf`),
         title,
         footer: packetFooter(kitView.kit, title, paper),
-        ...(plan.packet === "bench" ? { without: "strips" } : {}),
+        ...(plan.packet === "bench" ? { edition: "bench" } : {}),
       },
     ];
   });

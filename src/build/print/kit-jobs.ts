@@ -23,7 +23,7 @@ export function kitJobs(output: string, kit: KitFacts): PrintJob[] {
         name: "packet",
         target: `packet-bench-${paper.name}.pdf`,
         title: say.packetBenchTitle({ title: kit.title }),
-        without: "strips" as const,
+        edition: "bench" as const,
       },
       {
         page: "packet/large.html",
@@ -32,10 +32,11 @@ export function kitJobs(output: string, kit: KitFacts): PrintJob[] {
         title: say.packetLargeTitle({ title: kit.title }),
       },
       {
-        page: "packet/compact.html",
-        name: "packet/compact",
+        page: "packet/large.html",
+        name: "packet/large",
         target: `table-compact-${paper.name}.pdf`,
         title: say.packetCompactTitle({ title: kit.title }),
+        edition: "short" as const,
       },
     ].map(({ page, name, target, title, ...edition }) => ({
       page: join(folder, page),

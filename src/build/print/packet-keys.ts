@@ -45,11 +45,11 @@ export class PacketKeys {
     this.#common = common.digest();
   }
 
-  of({ page, pictures, title, footer, paper, both, without }: PrintJob): string {
+  of({ page, pictures, title, footer, paper, both, edition }: PrintJob): string {
     const { printed, sheets, hasLinks } = this.#page(page);
     const files = [...pictures, ...sheets].map((file) => this.#file(file));
     const address = hasLinks ? this.#address : "";
-    const stated = JSON.stringify([printed, files, title, footer, paper, both, address, without]);
+    const stated = JSON.stringify([printed, files, title, footer, paper, both, address, edition]);
     return KeptFiles.key(createHash("sha256").update(this.#common).update(stated));
   }
 

@@ -8,13 +8,16 @@ export interface PrintJob extends FootedPaper {
   readonly of: PrintedPage;
   /** Pictures that the page shows. */
   readonly pictures: readonly string[];
-  /** Sheets that are left out. */
-  readonly without?: "strips";
+  /** How the page is changed before it is printed. */
+  readonly edition?: Edition;
   readonly target: string;
   readonly title: string;
   /** Both papers of this edition, where it has two: they come from one printing, whichever is asked for. */
   readonly both?: readonly [FootedPaper, FootedPaper];
 }
+
+/** A packet without its strips for the bench, or the large table in short. */
+export type Edition = "bench" | "short";
 
 /** A paper, and what stands at the foot of every page on it. */
 export interface FootedPaper {

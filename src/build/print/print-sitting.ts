@@ -9,6 +9,7 @@ import type { PdfFile } from "./pdf-file.ts";
 import type { Press } from "./press.ts";
 import { OverflowError, PrintError } from "./print-error.ts";
 import type { PrintJob } from "./print-job.ts";
+import { setShort } from "./set-short.ts";
 import type { Sitting } from "./sittings.ts";
 import { partPapers } from "./two-papers.ts";
 
@@ -21,7 +22,7 @@ export interface RawPdf {
 /** Opens the page of a sitting and prints it for each of its jobs. @throws PrintError, BrowserError */
 export async function* printSitting(press: Press, sitting: Sitting): AsyncGenerator<RawPdf> {
   await openPage(press, sitting[0]!);
-  for (const edition of Map.groupBy(sitting, ({ without }) => without).values()) {
+  for (const edition of Map.groupBy(sitting, ({ edition }) => edition).values()) {
     const counted = await makeReady(press, edition[0]!);
     yield* printEdition(press, edition, counted);
   }
@@ -65,10 +66,11 @@ async function openPage({ started, page, wall }: Press, { page: file, of, paper,
     throw new PrintError(say.printBlocked({ page: of.name, addresses: blocked.slice(0, 5).join(", ").slice(0, 500) }));
 }
 
-/** Leaves out what an edition leaves out, and writes its plan; papers have the same room, so it holds for all of them. */
-async function makeReady(press: Press, { of, without }: PrintJob): Promise<CountedPacket | undefined> {
+/** Changes the page to its edition, and writes its plan; papers have the same room, so it holds for all of them. */
+async function makeReady(press: Press, { of, edition }: PrintJob): Promise<CountedPacket | undefined> {
   const { started, page } = press;
-  if (without) await started.guard(page.evaluate(leaveOut, without));
+  if (edition === "bench") await started.guard(page.evaluate(leaveOut, "strips" as const));
+  if (edition === "short") await started.guard(page.evaluate(setShort));
   const counted = await started.guard(page.evaluate(countPages, PAGE_ROOM));
   if (counted) await writeCounted(press, counted);
   const overflow = await started.guard(page.evaluate(findOverflow));

@@ -1,13 +1,13 @@
-import { FillRule as ClipperRule, ClipType, type Paths64, type PathsD, PathType } from "clipper2-ts/dist/Core.js";
-import { Clipper64, ClipperD } from "clipper2-ts/dist/Engine.js";
+import { FillRule as ClipperRule, ClipType, type Paths64, PathType } from "clipper2-ts/dist/Core.js";
+import { Clipper64 } from "clipper2-ts/dist/Engine.js";
 import type { FillRule, Ring } from "./point.ts";
 import { rawOffset } from "./raw-offset.ts";
 
 /** An area as closed outlines: outer ones run one way, holes the other, none crosses itself or another. Lengths in mm. */
 export type Area = readonly Ring[];
 
-/** Decimals of a millimetre that the polygon library keeps. */
-const PRECISION = 5;
+/** The polygon library counts in whole numbers: so many to a millimetre. */
+const SCALE = 100_000;
 
 /** Greatest distance of a round corner's chords from its true arc, mm. */
 const ARC_TOLERANCE = 0.004;
@@ -32,25 +32,30 @@ export function intersect(a: Area, b: Area): Area {
 /** Everything within `distance` of the area (negative: everything further than that from its outside); corners round. */
 export function grow(area: Area, distance: number): Area {
   if (distance === 0) return area;
-  const scale = 10 ** PRECISION;
-  const rings = area.map((ring) => ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const));
+  const rings = inWholes(area);
   const reversed = rings.reduce((sum, ring) => sum + signedArea(ring), 0) < 0;
-  const by = (reversed ? -distance : distance) * scale;
+  const by = (reversed ? -distance : distance) * SCALE;
   const clipper = new Clipper64();
   clipper.reverseSolution = reversed;
-  clipper.addSubject(toPaths(rings.map((ring) => rawOffset(ring, by, ARC_TOLERANCE * scale))));
-  const grown: Paths64 = [];
-  clipper.execute(ClipType.Union, reversed ? ClipperRule.Negative : ClipperRule.Positive, grown);
-  return grown.map((path) => path.map(({ x, y }) => [x / scale, y / scale] as const));
+  clipper.addPaths(toPaths(rings.map((ring) => rawOffset(ring, by, ARC_TOLERANCE * SCALE))), PathType.Subject);
+  return solved(clipper, ClipType.Union, reversed ? ClipperRule.Negative : ClipperRule.Positive);
 }
 
 function combine(type: ClipType, a: Area, b: Area, rule: ClipperRule = ClipperRule.NonZero): Area {
-  const clipper = new ClipperD(PRECISION);
-  clipper.addPaths(toPaths(a), PathType.Subject);
-  if (b.length > 0) clipper.addPaths(toPaths(b), PathType.Clip);
-  const combined: PathsD = [];
-  clipper.execute(type, rule, combined);
-  return fromPaths(combined);
+  const clipper = new Clipper64();
+  clipper.addPaths(toPaths(inWholes(a)), PathType.Subject);
+  if (b.length > 0) clipper.addPaths(toPaths(inWholes(b)), PathType.Clip);
+  return solved(clipper, type, rule);
+}
+
+function solved(clipper: Clipper64, type: ClipType, rule: ClipperRule): Area {
+  const paths: Paths64 = [];
+  clipper.execute(type, rule, paths);
+  return paths.map((path) => path.map(({ x, y }) => [x / SCALE, y / SCALE] as const));
+}
+
+function inWholes(area: Area): Area {
+  return area.map((ring) => ring.map(([x, y]) => [Math.round(x * SCALE), Math.round(y * SCALE)] as const));
 }
 
 /** Signed area of a ring: positive where it runs clockwise as seen with y down. */
@@ -102,14 +107,6 @@ export function rectangle(left: number, top: number, right: number, bottom: numb
   ];
 }
 
-function toPath(ring: Ring): { x: number; y: number }[] {
-  return ring.map(([x, y]) => ({ x, y }));
-}
-
-function toPaths(rings: readonly Ring[]): PathsD {
-  return rings.map(toPath);
-}
-
-function fromPaths(paths: PathsD): Area {
-  return paths.map((path) => path.map(({ x, y }) => [x, y] as const));
+function toPaths(rings: readonly Ring[]): Paths64 {
+  return rings.map((ring) => ring.map(([x, y]) => ({ x, y })));
 }

@@ -4,8 +4,8 @@ import type { Point, Ring } from "./point.ts";
 /** Sides shorter than this are joined to their neighbours where the outline keeps its place, mm. */
 const SHORT = 0.2;
 
-/** How far joining short sides may move an outline, as a share of the simplifier's own tolerance. */
-const JOIN = 1.4;
+/** How far an outline may be moved in all where short sides are joined, as a share of the simplifier's own tolerance. */
+const JOIN = 1.2;
 
 /** Fewer points: none of the old ones lies further than `tolerance` from the new outline. */
 export function thinOut(area: Area, tolerance: number): Area {
@@ -14,9 +14,10 @@ export function thinOut(area: Area, tolerance: number): Area {
 
 /** Outlines for cutting: thinned out, and without sides under 0.2 mm but for those that the shape itself has. */
 export function simplify(area: Area, tolerance: number): Area {
-  return thinOut(area, tolerance)
-    .map((ring) => withoutShort(ring, tolerance))
-    .filter((ring) => ring.length >= 3);
+  return area
+    .map((ring) => ({ ring, thin: thinRing(ring, tolerance) }))
+    .filter(({ thin }) => thin.length >= 3)
+    .map(({ ring, thin }) => withoutShort(keptOf(ring, thin), tolerance));
 }
 
 /** Splits the ring at its leftmost and rightmost points, so that the open simplifier keeps its shape. */
@@ -60,8 +61,18 @@ interface KeptPoint {
   readonly dropped: Point[];
 }
 
-function withoutShort(ring: Ring, tolerance: number): Ring {
-  const kept: KeptPoint[] = ring.map((point) => ({ point, dropped: [] }));
+/** The points that a ring was thinned out to, which are some of its own in their order. */
+function keptOf(ring: Ring, thin: Ring): KeptPoint[] {
+  const kept: KeptPoint[] = [];
+  const start = ring.indexOf(thin[0]!);
+  for (const point of [...ring.slice(start), ...ring.slice(0, start)]) {
+    if (point === thin[kept.length]) kept.push({ point, dropped: [] });
+    else kept.at(-1)!.dropped.push(point);
+  }
+  return kept;
+}
+
+function withoutShort(kept: KeptPoint[], tolerance: number): Ring {
   const at = (k: number): KeptPoint => kept[(k + kept.length) % kept.length]!;
   const canDrop = (k: number): boolean => {
     const lost = [...at(k - 1).dropped, at(k).point, ...at(k).dropped];

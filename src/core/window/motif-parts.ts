@@ -5,6 +5,7 @@ import { simplify } from "../geometry/simplify.ts";
 import { lastPer } from "../kept-with.ts";
 import { inMm, type MotifPart, type MotifWish } from "./motif.ts";
 import { type Extent, extentOf, type MotifGround, seatMotifs } from "./motif-seats.ts";
+import { CHORD_ERROR } from "./window-shapes.ts";
 
 /** One that covers the light is this many times as wide and as high as it, where the hole has room; others are this share of the hole's width. */
 const COVER = 1.35;
@@ -12,8 +13,6 @@ const SMALL = 0.24;
 
 /** Without sizes of their own, motifs fill no more of the hole than this share of its width and height. */
 const MOST = 0.85;
-
-const CHORD_ERROR = 0.008;
 
 /** The motifs of a window in the order in which the kit states them, each sized and set. */
 export function motifParts(wishes: readonly MotifWish[], ground: MotifGround): MotifPart[] {

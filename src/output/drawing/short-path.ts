@@ -8,24 +8,41 @@ export function shortStrip(sides: readonly [number, number], from: number, to: n
   const [left, right] = sides[0] < sides[1] ? sides : [sides[1], sides[0]];
   const across = shortNum(right - left, 2);
   const start = joined([shortNum(left, 2), shortNum(from, 1)]);
-  return `M${start}h${across}V${shortNum(to, 1)}h-${across}`;
+  return `M${start}h${across}v${shortNum(toDecimals(to, 1) - toDecimals(from, 1), 1)}h-${across}`;
 }
 
 /** An upright line: where it stands, and from where to where it runs. */
 export type Upright = readonly [x: number, from: number, to: number];
 
-/** Path data of upright lines for strokes, kept to 0.01 across and to 0.1 along; one at the place of the one before it is told from its end. */
-export function shortUprights(lines: readonly Upright[]): string {
+/** Path data of upright lines for strokes, kept to 0.01 across and to so many decimals along; one at the place of the one before it is told from its end. */
+export function shortUprights(lines: readonly Upright[], along = 1): string {
   let [atX, atY] = ["", 0];
   let d = "";
   for (const [x, from, to] of lines) {
     const place = shortNum(x, 2);
+    const [begin, end] = [toDecimals(from, along), toDecimals(to, along)];
     d +=
-      place === atX
-        ? `m${joined(["0", shortNum(toDecimals(from, 1) - atY, 1)])}`
-        : `M${joined([place, shortNum(from, 1)])}`;
-    d += `V${shortNum(to, 1)}`;
-    [atX, atY] = [place, toDecimals(to, 1)];
+      place === atX ? `m${joined(["0", shortNum(begin - atY, along)])}` : `M${joined([place, shortNum(begin, along)])}`;
+    d += `v${shortNum(end - begin, along)}`;
+    [atX, atY] = [place, end];
+  }
+  return d;
+}
+
+/** A level line: from where to where it runs, and where it stands. */
+export type Level = readonly [from: number, to: number, y: number];
+
+/** Path data of level lines for strokes, kept to 0.01; one is told from the end of the one before it where that is shorter. */
+export function shortLevels(lines: readonly Level[]): string {
+  let [atX, atY] = [0, 0];
+  let d = "";
+  for (const line of lines) {
+    const [from, to, y] = line.map((part) => toDecimals(part, 2)) as [number, number, number];
+    const place = `M${joined([shortNum(from, 2), shortNum(y, 2)])}`;
+    const step = `m${joined([shortNum(from - atX, 2), shortNum(y - atY, 2)])}`;
+    d += d !== "" && step.length < place.length ? step : place;
+    d += `h${shortNum(to - from, 2)}`;
+    [atX, atY] = [to, y];
   }
   return d;
 }
@@ -40,20 +57,24 @@ export function shortRings(rings: readonly (readonly Point[])[], decimals = 2): 
   return rings.map((ring) => shortRing(ring, decimals)).join("");
 }
 
-/** Path data of one closed outline. */
+/** Path data of one closed outline; what runs level or upright is told by one number. */
 export function shortRing(ring: readonly Point[], decimals: number): string {
   const scale = 10 ** decimals;
-  const steps: string[] = [];
+  let [steps, command, last] = ["", "", ""];
   const [first, ...rest] = ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const);
   if (!first) return "";
   let [atX, atY] = first;
   for (const [x, y] of rest) {
-    if (x === atX && y === atY) continue;
-    steps.push(shortNum((x - atX) / scale, decimals), shortNum((y - atY) / scale, decimals));
-    [atX, atY] = [x, y];
+    const [across, down] = [x - atX, y - atY];
+    if (across === 0 && down === 0) continue;
+    const next = across === 0 ? "v" : down === 0 ? "h" : "l";
+    const told = [across, down].filter((part) => part !== 0).map((part) => shortNum(part / scale, decimals));
+    steps += next === "l" && command === "l" ? gap(last, told[0]!) : next;
+    steps += joined(told);
+    [command, last, atX, atY] = [next, told.at(-1)!, x, y];
   }
   const start = joined(first.map((part) => shortNum(part / scale, decimals)));
-  return steps.length === 0 ? "" : `M${start}l${joined(steps)}z`;
+  return steps === "" ? "" : `M${start}${steps}z`;
 }
 
 /** A number without what a reader of path data can do without: `.5`, `-.25`. */
@@ -61,7 +82,12 @@ function shortNum(value: number, decimals: number): string {
   return String(toDecimals(value, decimals)).replace(/^(-?)0\./, "$1.");
 }
 
-/** Numbers in a row; a minus sign parts two as well as a space. */
+/** Numbers in a row. */
 function joined(numbers: readonly string[]): string {
-  return numbers.map((number, i) => (i === 0 || number.startsWith("-") ? number : ` ${number}`)).join("");
+  return numbers.map((number, i) => (i === 0 ? number : gap(numbers[i - 1]!, number) + number)).join("");
+}
+
+/** What parts a number from the one before it: nothing where its sign does, or a second point. */
+function gap(before: string, number: string): string {
+  return number.startsWith("-") || (number.startsWith(".") && before.includes(".")) ? "" : " ";
 }

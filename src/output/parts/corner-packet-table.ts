@@ -3,10 +3,9 @@ import { unitName } from "../../words/units.ts";
 import { hereDrawing, mergedDrawing } from "../drawing/front/here.ts";
 import { type CornerBlock, type CornerLine, type PrintedCorner, smallFront } from "../views/corner-packet.ts";
 import type { TableSize } from "../views/table-setting.ts";
-import { bundle } from "./bundle.ts";
 import { creaseWords, emptyWords } from "./corner-pattern.ts";
 import { type Html, html, type Markup, raw } from "./markup.ts";
-import { headed, pagesOf } from "./packet-table.ts";
+import { classes, headed, pagesOf } from "./packet-table.ts";
 
 /** The table on paper where corners are folded, batch by batch: rows, check figures and place in the front. `reading` shows how a row is read. */
 export function cornerPacketTable(view: PrintedCorner, size: TableSize, reading?: Html): Html {
@@ -18,7 +17,7 @@ export function cornerPacketTable(view: PrintedCorner, size: TableSize, reading?
     ...(turns.leaves > 0 ? [say.cornerTableTurns({ of: turns.most })] : []),
   ].join(" ");
   return html`${raw(packet.front)}<p class="words">${words}</p>
-${reading}${merged(view, size)}<div class="batches corner-batches ${size}">${packet.table.map(
+${reading}${merged(view, size)}<div ${classes(`batches corner-batches ${size}`, size === "large" && "batches corner-batches compact")}>${packet.table.map(
     (block) => html`
 <section class="batch${block.batch ? "" : " borders"}">${heading(view, block, size)}
 <table class="table corners"><thead><tr>${heads(block)}</tr></thead>
@@ -26,12 +25,6 @@ ${reading}${merged(view, size)}<div class="batches corner-batches ${size}">${pac
 </tbody></table>
 ${foot(block, counts.folds)}</section>`,
   )}</div>`;
-}
-
-/** The table alone, large or in two columns. */
-export function cornerTablePage(view: PrintedCorner, size: Exclude<TableSize, "normal">): Html {
-  return html`<section class="flow" data-flow><h1>${say.packetTableAlone({ title: view.kit.title, size })}</h1>
-${bundle(say.packetBundleTable(), cornerPacketTable(view, size))}</section>`;
 }
 
 function heading({ shown }: PrintedCorner, { batch, lines }: CornerBlock, size: TableSize): Html {

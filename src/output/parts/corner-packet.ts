@@ -1,8 +1,9 @@
 import * as say from "../../words/messages.ts";
 import type { PrintedCorner } from "../views/corner-packet.ts";
-import { cornerPacketTable, cornerTablePage } from "./corner-packet-table.ts";
+import { cornerPacketTable } from "./corner-packet-table.ts";
 import type { Html } from "./markup.ts";
 import { cutOutPages, type GaugeNames, type PacketPage, type PacketSeat, wholePacket } from "./packet.ts";
+import { tableAlone } from "./packet-table.ts";
 import { bookMadeReadyForCorners } from "./preparation.ts";
 import { readingPart } from "./reading.ts";
 
@@ -27,6 +28,5 @@ export function cornerCutOutPages(view: PrintedCorner): Html {
 /** What a packet's page is filled with, by the name in its `data-template`. */
 export const CORNER_PACKET_PAGES: Readonly<Record<PacketPage, (view: PrintedCorner) => Html>> = {
   packet: cornerPacketPart,
-  large: (view) => cornerTablePage(view, "large"),
-  compact: (view) => cornerTablePage(view, "compact"),
+  large: (view) => tableAlone(view, cornerPacketTable(view, "large")),
 };

@@ -46,7 +46,7 @@ function introduction({ kit, pattern: { corner } }: PatternPage): Html {
 function tableRow(row: CornerRow, turns: boolean): Html {
   const kind = row.checkpoint ? html` class="checkpoint"` : row.border && html` class="border"`;
   const check = row.checkpoint && html`<span class="check">${say.kitTableCheckpoint()}</span>`;
-  const pages = html`<th scope="row">${row.leaf}</th><td data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td>`;
+  const pages = html`<th scope="row">${row.leaf}</th><td>${row.patternPage || say.tableBorder()}</td><td>${row.bookPage}</td>`;
   const folds =
     row.kind === "corners"
       ? html`<td data-label="${say.cornerTableUpper()}">${creaseWords(row.upper)}${check}</td><td data-label="${say.cornerTableLower()}">${creaseWords(row.lower)}</td>`

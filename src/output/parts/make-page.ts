@@ -10,7 +10,7 @@ import { carePart } from "./takes.ts";
 
 /**
  * The main part of the page on which a piece is made: stages that open one after another. As it is built it is for the kit's
- * own book; its script makes it the maker's piece.
+ * own book, in words; its script makes it the maker's piece and draws the steps of a stage that is opened.
  */
 export function makePage(view: AnyKitView): Html {
   const { kit } = view;
@@ -34,7 +34,10 @@ ${stages(view)}</div>
 }
 
 function withoutScript(): Html {
-  return rich(say.makeNoScript, { table: html`<a href="../index.html#pattern">${say.makeNoScriptTable()}</a>` });
+  return rich(say.makeNoScript, {
+    steps: html`<a href="../index.html#steps">${say.makeNoScriptSteps()}</a>`,
+    table: html`<a href="../index.html#pattern">${say.makeNoScriptTable()}</a>`,
+  });
 }
 
 function units({ kit }: AnyKitView): Html {
@@ -66,7 +69,7 @@ function stages({ work, steps, cautions }: AnyKitView): Html[] {
     const first = number;
     number += own.length;
     return html`<details class="chapter stage" data-stage="${stage.id}"${i === 0 && raw(" open")}><summary><h2>${stageTitle(stage)}</h2> <span class="gist" data-state>${say.makeStageSteps({ count: own.length })}</span></summary>
-<div class="inside"><div data-batches></div><ol class="steps" start="${first}">${own.map((step, at) => stepItem(step, first + at, cautions))}</ol></div></details>
+<div class="inside"><div data-batches></div><ol class="steps" start="${first}">${own.map((step, at) => stepItem({ ...step, figure: undefined }, first + at, cautions))}</ol></div></details>
 `;
   });
 }

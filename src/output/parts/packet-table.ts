@@ -2,6 +2,7 @@ import { rowText } from "../../words/lists.ts";
 import * as say from "../../words/messages.ts";
 import { tableIntroduction } from "../../words/packet-table.ts";
 import { hereDrawing, mergedDrawing } from "../drawing/front/here.ts";
+import type { KitViewBase } from "../views/kit-view.ts";
 import type { PrintedKit } from "../views/packet-view.ts";
 import type { Row } from "../views/row.ts";
 import { isWhole, type Pair, type TableBlock, type TableLine } from "../views/table-blocks.ts";
@@ -14,29 +15,53 @@ export function packetTable(view: PrintedKit, size: TableSize, reading?: Html): 
   const words = html`<p class="words">${tableIntroduction(view.kit, view.pattern)} ${say.packetTableReading()}${
     view.pattern.pocket && html` ${say.packetTableNotches()}`
   }</p>`;
+  const perLine = view.packet.perLine(size);
   return html`${raw(view.packet.front)}${words}
-${reading}${merged(view, size)}<div class="batches ${size}">${view.packet.table(size).map(
+${reading}${merged(view, size)}<div ${classes(`batches ${size}`, size === "large" && "batches compact")}>${view.packet.table.map(
     (block) => html`
-<section class="batch${kindOf(block)}">${heading(view, block, size)}
-<table class="table pairs-${block.perLine}"><thead><tr>${heads(block)}</tr></thead>
+<section class="batch${kindOf(block, size, perLine)}">${heading(view, block, size)}
+<table ${pairsOf(view, block, size)}><thead><tr>${heads(block)}</tr></thead>
 <tbody>${block.rows.map((row) => line(row, block))}
 </tbody></table>
 ${foot(block, view.counts.cuts)}</section>`,
   )}</div>`;
 }
 
-/** The table alone, large or in two columns. */
-export function tablePart(view: PrintedKit, size: Exclude<TableSize, "normal">): Html {
-  return html`<section class="flow" data-flow><h1>${say.packetTableAlone({ title: view.kit.title, size })}</h1>
-${bundle(say.packetBundleTable(), packetTable(view, size))}</section>`;
+/** The table alone in large print; what is printed in short is made of it. */
+export function tablePart(view: PrintedKit): Html {
+  return tableAlone(view, packetTable(view, "large"));
+}
+
+/** A page with nothing but a table, under a title for either size. */
+export function tableAlone({ kit: { title } }: KitViewBase, table: Html): Html {
+  const [large, short] = [
+    say.packetTableAlone({ title, size: "large" }),
+    say.packetTableAlone({ title, size: "compact" }),
+  ];
+  return html`<section class="flow" data-flow><h1 data-short-title="${short}">${large}</h1>
+${bundle(say.packetBundleTable(), table)}</section>`;
+}
+
+/** Classes of an element, and what they are in the table in short that is printed from the same page. */
+export function classes(own: string, short: string | false): Html {
+  return html`class="${own}"${short !== false && html` data-short="${short}"`}`;
+}
+
+/** How many pairs of folds and marks stand in a line. */
+function pairsOf({ packet: { perLine } }: PrintedKit, { notched }: TableBlock, size: TableSize): Html {
+  const at = (one: TableSize): string => `table pairs-${perLine(one)(notched > 0)}`;
+  return classes(at(size), size === "large" && at("compact"));
 }
 
 /** More lines than this take more than half a page: two such batches do not stand on one. */
 const HALF_PAGE = 26;
 
-function kindOf({ batch, rows }: TableBlock): string {
+function kindOf({ batch, rows, notched }: TableBlock, size: TableSize, perLine: (notched: boolean) => number): string {
   if (!batch) return " borders";
-  return rows.reduce((sum, { lines }) => sum + lines.length, 0) > HALF_PAGE ? " long" : "";
+  if (size !== "normal") return "";
+  const most = perLine(notched > 0);
+  const lines = rows.map(({ pairs }) => Math.max(1, Math.ceil((pairs.length - 1) / most)));
+  return lines.reduce((sum, count) => sum + count, 0) > HALF_PAGE ? " long" : "";
 }
 
 function heading({ shown, preparation }: PrintedKit, { batch, rows }: TableBlock, size: TableSize): Html {
@@ -60,7 +85,7 @@ function heads({ notches, notched }: TableBlock): Html[] {
   return [html`<td></td>`, ...names.map((name) => html`<th scope="col">${name}</th>`)];
 }
 
-function line({ first, last, lines }: TableLine, block: TableBlock): Html {
+function line({ first, last, pairs }: TableLine, block: TableBlock): Html {
   const run = first.leaf !== last.leaf;
   const unnumbered = first.unnumbered || last.unnumbered;
   const kind = [first.border ? "border" : "", !run && first.checkpoint ? "checkpoint" : ""].join(" ").trim();
@@ -71,7 +96,7 @@ function line({ first, last, lines }: TableLine, block: TableBlock): Html {
   }</th><td>${!unnumbered && page}</td><td>${unnumbered && html`<div class="name">${page}</div>`}${
     isWhole(first)
       ? html`<div class="name"><b>${first.folds[0]}</b> <span>${say.tableWhole()}</span></div>`
-      : lines.map(pairs)
+      : marksOf(pairs)
   }</td>${block.notched > 0 && html`<td>${notchText(first.notch, block)}</td>`}</tr>`;
 }
 
@@ -84,12 +109,12 @@ export function pagesOf(first: Located, last: Located): string {
   return say.packetTableNamed({ from: from!, to: to! });
 }
 
-/** A line of folds and marks; one that goes on in the next ends with a sign. */
-function pairs(line: readonly Pair[], index: number, { length }: readonly (readonly Pair[])[]): Html {
-  const items = line.map(({ fold, mark }) =>
+/** Folds and marks; where a line is full, the style sheet ends it with a sign and begins another. */
+function marksOf(pairs: readonly Pair[]): Html {
+  const items = pairs.map(({ fold, mark }) =>
     mark ? html`<i><b>${fold}</b> ${mark.at}<u>›${mark.cut}</u></i> ` : html`<b>${fold}</b>`,
   );
-  return html`<div>${items}${index < length - 1 && html`<span>…</span>`}</div>`;
+  return html`<div>${items}</div>`;
 }
 
 function notchText(notch: TableLine["first"]["notch"], { notches }: TableBlock): Markup {

@@ -1,4 +1,5 @@
 import * as say from "../../words/messages.ts";
+import { BARS } from "../drawing/sheets/true-scale.ts";
 import type { KitViewBase } from "../views/kit-view.ts";
 import type { PacketSheets, PrintedKit } from "../views/packet-view.ts";
 import { bundle } from "./bundle.ts";
@@ -67,8 +68,7 @@ ${templates(view)}`;
 /** What a packet's page is filled with, by the name in its `data-template`. */
 export const PACKET_PAGES = {
   packet: packetPart,
-  large: (view: PrintedKit) => tablePart(view, "large"),
-  compact: (view: PrintedKit) => tablePart(view, "compact"),
+  large: tablePart,
 } as const;
 
 export type PacketPage = keyof typeof PACKET_PAGES;
@@ -110,7 +110,9 @@ function warnings({ warnings }: Printed): Markup {
 }
 
 function gauges(view: Printed, { first, more, alt }: GaugeNames): Markup {
-  return view.packet.gauges.map((drawing, i) => trueScale(view, i > 0 ? more() : first(), alt(), drawing));
+  return view.packet.gauges.map((drawing, i) =>
+    trueScale(view, i > 0 ? more() : first(), alt(), i > 0 ? furtherSheet(drawing) : drawing),
+  );
 }
 
 function strips(view: Printed): Markup {
@@ -121,17 +123,22 @@ function strips(view: Printed): Markup {
       batches: say.packetStripsBatches({ ...batches, count: batches.last - batches.first + 1 }),
     };
     const title = parts > 1 ? say.packetStripsPart({ ...named, part: partNumber, parts }) : say.packetStrips(named);
-    return trueScale(view, title, say.packetStripsAlt(leaves), drawing, "strips");
+    return trueScale(view, title, say.packetStripsAlt(leaves), furtherSheet(drawing), "strips");
   });
 }
 
 function templates(view: Printed): Markup {
   return view.packet.templates.map(({ title: parts, drawing }) =>
-    trueScale(view, say.packetTemplates({ parts }), say.packetTemplatesAlt({ parts }), drawing),
+    trueScale(view, say.packetTemplates({ parts }), say.packetTemplatesAlt({ parts }), furtherSheet(drawing)),
   );
 }
 
-/** A sheet with one drawing that is printed in its own size. `kind` names what an edition leaves out. */
+/** A sheet's drawing on a page with one before it, whose bars it shows again. */
+function furtherSheet(drawing: string): string {
+  return drawing.replace(new RegExp(`<g id="${BARS}">.*?</g>`, "s"), `<use href="#${BARS}"/>`);
+}
+
+/** A sheet with one drawing that is printed in its own size; the first is a gauge, and has the bars for all. `kind` names what an edition leaves out. */
 function trueScale({ packet: { sheet } }: Printed, title: string, alt: string, drawing: string, kind = ""): Html {
   const { width, height } = sheet;
   return html`<section class="sheet true-scale" data-sheet="${kind}"><h2>${title}</h2>

@@ -59,7 +59,7 @@ function tableRow(row: Row): Html {
   const { marks, notch } = row;
   const kind = row.checkpoint ? html` class="checkpoint"` : row.border && html` class="border"`;
   return html`
-<tr${kind}><th scope="row">${row.leaf}</th><td data-label="${say.tablePatternPage()}">${row.patternPage || say.tableBorder()}</td><td data-label="${say.tableBookPage()}">${row.bookPage}</td><td>${
+<tr${kind}><th scope="row">${row.leaf}</th><td>${row.patternPage || say.tableBorder()}</td><td>${row.bookPage}</td><td>${
     marks.length > 0 ? markList(marks) : say.tableWhole()
   }${notch && notchWords(notch)}${
     row.checkpoint && html`<span class="check">${say.kitTableCheckpoint()}</span>`

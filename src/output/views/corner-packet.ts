@@ -50,7 +50,7 @@ function packetOf({ kit, pattern, shown, rows }: CornerView): CornerPacketView {
     gauges: cornerGaugeSheets(kit, shown),
     strips: cornerStrips(kit, shown, batches),
     templates: [],
-    front: frontSymbol(smallFront(shown)),
+    front: frontSymbol(smallFront(shown), 0),
     table: blocksOf(rows, batches),
   };
 }

@@ -23,8 +23,10 @@ export interface PacketSheets {
 
 /** The same of a kit that is cut. */
 export interface PacketView extends PacketSheets {
-  /** The table by batches, at a size. */
-  readonly table: (size: TableSize) => readonly TableBlock[];
+  /** The table by batches. */
+  readonly table: readonly TableBlock[];
+  /** How many marks a line of it has room for at a size, with notches beside it or none. */
+  readonly perLine: (size: TableSize) => (notched: boolean) => number;
 }
 
 /** A kit with what its page and its packet show. */
@@ -43,12 +45,13 @@ function packetView(view: KitView): PacketView {
     gauges: gaugeSheets(kit),
     strips: stripSheets(kit, shown, batches),
     templates: templateSheets(partsOf(pattern.window), kit.units),
-    front: frontSymbol(shown),
-    table: (size) => blocksOf(view, batches, size),
+    front: frontSymbol(shown, 0),
+    table: blocksOf(view, batches),
+    perLine: (size) => marksPerLine(view.rows, size),
   };
 }
 
-function blocksOf({ rows, tacks }: KitView, batches: readonly Batch[], size: TableSize): TableBlock[] {
+function blocksOf({ rows, tacks }: KitView, batches: readonly Batch[]): TableBlock[] {
   const places = tacks.rows.map(({ number: leaf, place }) => ({ leaf, place }));
-  return tableBlocks(rows, batches, places, marksPerLine(rows, size));
+  return tableBlocks(rows, batches, places);
 }

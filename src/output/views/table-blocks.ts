@@ -14,8 +14,8 @@ export interface Pair {
 export interface TableLine {
   readonly first: Row;
   readonly last: Row;
-  /** Folds and marks from head to tail, in lines of at most so many marks; the last fold stands in the last line. */
-  readonly lines: readonly (readonly Pair[])[];
+  /** Folds and marks from head to tail. */
+  readonly pairs: readonly Pair[];
 }
 
 /** A tack of a leaf: where it is, from the head. */
@@ -33,8 +33,6 @@ export interface TableBlock {
   readonly leaves: number;
   readonly cuts: number;
   readonly cutsSoFar: number;
-  /** Marks to a line, which sets the width of their columns. */
-  readonly perLine: number;
   /** Leaves with a notch. */
   readonly notched: number;
   /** Heights that all its notches share. */
@@ -43,32 +41,24 @@ export interface TableBlock {
   readonly last: boolean;
 }
 
-/** The pattern's table by batches, in the order of the work. `perLine` says how many marks a line has room for, with notches beside it or none. */
-export function tableBlocks(
-  rows: readonly Row[],
-  batches: readonly Batch[],
-  tacks: readonly TackText[],
-  perLine: (notched: boolean) => number,
-): TableBlock[] {
+/** The pattern's table by batches, in the order of the work. */
+export function tableBlocks(rows: readonly Row[], batches: readonly Batch[], tacks: readonly TackText[]): TableBlock[] {
   const parts = parted(rows, batches);
   let cutsSoFar = 0;
   return parts.map(({ batch, rows: own }, i) => {
     const cuts = own.reduce((sum, row) => sum + row.marks.length, 0);
     cutsSoFar += cuts;
-    const notched = own.filter((row) => row.notch).length;
-    const most = perLine(notched > 0);
     return {
       batch,
       rows: runsOf(own).map((run) => ({
         first: run[0]!,
         last: run.at(-1)!,
-        lines: chunk(pairsOf(run[0]!), most),
+        pairs: pairsOf(run[0]!),
       })),
       leaves: own.length,
       cuts,
       cutsSoFar,
-      perLine: most,
-      notched,
+      notched: own.filter((row) => row.notch).length,
       notches: sharedHeights(own),
       tacks: tacks.filter(({ leaf }) => own.some((row) => row.leaf === leaf)),
       last: i === parts.length - 1,
@@ -108,14 +98,6 @@ export function isWhole(row: Row): boolean {
 
 function pairsOf({ folds, marks }: Row): Pair[] {
   return folds.map((fold, i) => ({ fold, mark: marks[i] }));
-}
-
-/** Lines of so many marks; a fold without a mark begins no line of its own. */
-function chunk(pairs: readonly Pair[], most: number): Pair[][] {
-  const lines = Math.max(1, Math.ceil((pairs.length - 1) / most));
-  return Array.from({ length: lines }, (_, i) =>
-    pairs.slice(i * most, i === lines - 1 ? pairs.length : (i + 1) * most),
-  );
 }
 
 function sharedHeights(rows: readonly Row[]): TableBlock["notches"] {

@@ -27,7 +27,7 @@ const FIGURE = 0.44;
 /** Most marks to a line that print.css has columns for. */
 const MOST = 9;
 
-/** How many marks a line of a table has room for: with the notches' column beside it, or without. */
+/** How many marks a line of a table has room for: with the notches' column beside it, or without. The style sheet breaks lines by it. */
 export function marksPerLine(rows: readonly Row[], size: TableSize): (notched: boolean) => number {
   const { points, room, notched, beside: around } = SETTINGS[size];
   const letters = Math.max(1, ...rows.flatMap((row) => row.marks.map(({ at, cut }) => at.length + 1 + cut.length)));

@@ -13,7 +13,7 @@ import type { Scale } from "../scale.ts";
 const KITS = ["harbour-moon", "little-gull"];
 
 /** The page that a PDF is printed from. */
-const PRINTED_FROM = { packet: "index.html", "table-large": "large.html", "table-compact": "compact.html" } as const;
+const PRINTED_FROM = { packet: "index.html", "table-large": "large.html", "table-compact": "large.html" } as const;
 
 /** Pages printed in a second with one page and two at work, as against Chromium that opens the same pages one after the other and prints them. */
 export async function measurePackets({ quick }: Scale): Promise<Figure[]> {

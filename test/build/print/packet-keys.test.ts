@@ -29,7 +29,7 @@ describe("PacketKeys", () => {
     ["paper", () => keys().of({ ...job(), paper: PAPERS[1]! })],
     ["title", () => keys().of({ ...job(), title: "another" })],
     ["footer", () => keys().of({ ...job(), footer: "another" })],
-    ["edition", () => keys().of({ ...job(), without: "strips" })],
+    ["edition", () => keys().of({ ...job(), edition: "bench" })],
     ["browser", () => keys(undefined, "browser 2").of(job())],
   ])("names another %s otherwise", (_, other) => {
     expect(other()).not.toBe(keys().of(job()));

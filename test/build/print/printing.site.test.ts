@@ -95,7 +95,7 @@ describe("printEach", () => {
         title: `${edition}, ${one.paper.name}`,
       }));
     };
-    const work = [...footed("whole"), ...footed("bench").map((job) => ({ ...job, without: "strips" as const }))];
+    const work = [...footed("whole"), ...footed("bench").map((job) => ({ ...job, edition: "bench" as const }))];
     const together = await printed({ presses: 1 }, work);
     const alone = Object.assign({}, ...(await Promise.all(work.map((job) => printed({ presses: 1 }, [job])))));
     expect(together).toEqual(alone);

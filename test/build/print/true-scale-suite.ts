@@ -327,26 +327,43 @@ function partsOf(pdf: PrintedPdf, printed: Printed): Map<number, Strip[]> {
 
 function stripsOf(page: ReadPage): Strip[] {
   const from = Number(/your own mark at ([\d.]+) mm from the head/.exec(page.text)?.[1] ?? 0);
-  return page.outlines
+  const [all, ...more] = page.outlines
     .filter(({ paint, closed, rectangle, box }) => paint === "stroke" && closed && rectangle && heightOf(box) > 20)
-    .filter(({ box }) => widthOf(box) > 5 && widthOf(box) < 12)
-    .sort((a, b) => a.box.left - b.box.left)
-    .map(({ box }) => stripOf(page, box, from));
+    .filter(({ box }) => widthOf(box) > 5);
+  if (!all || more.length > 0)
+    throw new Error(`page ${page.number} has ${more.length + Number(!!all)} outlines of strips`);
+  const sides = page.outlines
+    .filter(({ paint, box }) => paint === "stroke" && widthOf(box) < 0.01 && isAsHigh(box, all.box))
+    .map(({ box }) => box.left);
+  const edges = [all.box.left, ...sides, all.box.right].sort((a, b) => a - b);
+  return edges.slice(1).map((right, i) => stripOf(page, { ...all.box, left: edges[i]!, right }, from));
+}
+
+function isAsHigh(box: Box, other: Box): boolean {
+  return Math.abs(box.top - other.top) < 0.01 && Math.abs(box.bottom - other.bottom) < 0.01;
 }
 
 function stripOf(page: ReadPage, outer: Box, from: number): Strip {
+  if (widthOf(outer) < 5 || widthOf(outer) > 12)
+    throw new Error(`a strip on page ${page.number} is ${widthOf(outer)} mm wide`);
   const words = page.words.filter(
     ({ box, y }) =>
       box.right > outer.left + 0.4 && box.right < outer.right + 0.4 && y > outer.top && y < outer.bottom + 3,
   );
   const middle = ({ box }: Outline): number => (box.top + box.bottom) / 2;
   const level = page.outlines.filter(
-    ({ box }) => inside(box, { ...outer, top: outer.top + 1 }) && heightOf(box) < 0.5 && box.top < outer.bottom - 0.1,
+    ({ box }) =>
+      heightOf(box) < 0.5 &&
+      box.top > outer.top + 1 &&
+      box.top < outer.bottom - 0.1 &&
+      box.left < outer.right - 0.1 &&
+      box.right > outer.left + 0.1,
   );
-  // The fold of the tab is a row of dashes, a mark one line; the sides of a notch are rows, too.
+  // The fold of the tab is a row of dashes, a mark one line over this strip or several; the sides of a notch are rows, too.
   const fold = Math.min(...level.map(middle));
   const lines = level
-    .filter((one) => middle(one) > fold + 0.1 && widthOf(one.box) > 0.8 * widthOf(outer))
+    .filter(({ box }) => box.left < outer.left + 0.01 && box.right > outer.right - 0.01)
+    .filter((one) => middle(one) > fold + 0.1)
     .map(middle)
     .sort((a, b) => a - b);
   const tab = words.filter(({ y }) => y < fold);

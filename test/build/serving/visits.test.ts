@@ -19,7 +19,7 @@ describe("visits of a served site", () => {
 
   it.each([
     ["/kits/moon/", ["pages"]],
-    ["/kits/moon/packet/compact.html", ["pages"]],
+    ["/kits/moon/packet/large.html", ["pages"]],
     ["/kits/moon/kit-data.js", ["data"]],
     ["/kits/moon/front.svg", ["pictures"]],
     ["/kits/moon/cut/card.dxf", ["cut files"]],

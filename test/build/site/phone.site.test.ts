@@ -11,14 +11,7 @@ import { readPdf } from "../print/read-pdf.ts";
 const MOST_SCREENS = 14;
 
 const PHONE = { width: 390, height: 844, isMobile: true, hasTouch: true };
-const FILES = [
-  "index.html",
-  "packet/index.html",
-  "packet/large.html",
-  "packet/compact.html",
-  "make/index.html",
-  "bench/index.html",
-];
+const FILES = ["index.html", "packet/index.html", "packet/large.html", "make/index.html", "bench/index.html"];
 const KITS = ["evening-boat", "harbour-moon", "little-gull", "tide-and-lamp"];
 
 let site: OpenedSite;

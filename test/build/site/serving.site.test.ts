@@ -91,7 +91,7 @@ describe("serving a site some of which is broken", () => {
     expect(await site.status("/kits/evening-boat/packet-a3.pdf")).toBe(404);
     expect(site.told().match(/^Printing 1 PDF with/gm)).toHaveLength(1);
     project.write(BOAT, fixtureText("evening-boat").replace("title: Evening Boat", "title: Morning Boat"));
-    const page = (): Promise<string> => site.page("/kits/evening-boat/packet/compact.html");
+    const page = (): Promise<string> => site.page("/kits/evening-boat/packet/large.html");
     await expect.poll(page, { timeout: 120_000 }).toContain("Morning Boat");
     const after = Buffer.from(await (await site.get("/kits/evening-boat/table-compact-a4.pdf")).arrayBuffer());
     expect(after.equals(before)).toBe(false);

@@ -9,7 +9,7 @@ describe("path data of drawings that are only looked at", () => {
       [11.06, 2],
       [11.06, 7.46],
     ] as const;
-    expect(lookedAt([square])).toBe("M1 2l10.1 0 0 5.5z");
+    expect(lookedAt([square])).toBe("M1 2h10.1v5.5z");
   });
 
   it("leaves out of an outline what does not show", () => {

@@ -23,8 +23,10 @@ describe("makePage(view)", () => {
     expect(page).not.toMatch(/undefined|\[object|>(null|true|false|NaN)</);
   });
 
-  it("leads without scripts to the table on the kit's page", () => {
-    expect(String(makePage(fixtureView("little-gull")))).toMatch(/<noscript>.*href="\.\.\/index\.html#pattern"/);
+  it("leads without scripts to the table and to the drawings on the kit's page, and has none itself", () => {
+    const page = String(makePage(fixtureView("little-gull")));
+    expect(page).toMatch(/<noscript>.*href="\.\.\/index\.html#steps".*href="\.\.\/index\.html#pattern"/);
+    expect(page).not.toContain("<svg");
   });
 });
 

@@ -25,10 +25,10 @@ function batch(number: number, first: number, last: number): Batch {
   return { number, first: { leaf: first }, last: { leaf: last } } as unknown as Batch;
 }
 
-describe("tableBlocks(rows, batches, tacks, perLine)", () => {
+describe("tableBlocks(rows, batches, tacks)", () => {
   it("has border leaves, then the batches, then border leaves, each row once and in order", () => {
     const rows = [1, 2, 3, 4, 5, 6, 7].map((leaf) => row(leaf, leaf === 1 || leaf === 7 ? 0 : 2));
-    const blocks = tableBlocks(rows, [batch(1, 2, 3), batch(2, 4, 6)], [], () => 5);
+    const blocks = tableBlocks(rows, [batch(1, 2, 3), batch(2, 4, 6)], []);
     expect(blocks.map(({ batch: of, leaves }) => [of?.number, leaves])).toEqual([
       [undefined, 1],
       [1, 2],
@@ -48,7 +48,7 @@ describe("tableBlocks(rows, batches, tacks, perLine)", () => {
       row(leaf, 0, { folds: [level], ...more });
     const notch = { from: "60", to: "75", depth: "48" };
     const rows = [whole(1, 2), whole(2, 2), whole(3, 1), whole(4, 1, { notch }), whole(5, 1), whole(7, 1), whole(8, 1)];
-    const [block, next] = tableBlocks(rows, [batch(1, 1, 7), batch(2, 8, 8)], [], () => 5);
+    const [block, next] = tableBlocks(rows, [batch(1, 1, 7), batch(2, 8, 8)], []);
     expect(block!.rows.map(({ first, last }) => [first.leaf, last.leaf])).toEqual([
       [1, 2],
       [3, 3],
@@ -67,23 +67,20 @@ describe("tableBlocks(rows, batches, tacks, perLine)", () => {
       row(3, 2, { notch: { ...notch, to: "80" } }),
     ];
     const tacks = [1, 3].map((leaf) => ({ leaf: leafNumber(leaf), place: "10–20 mm" }));
-    const [alike, single] = tableBlocks(rows, [batch(1, 1, 2), batch(2, 3, 3)], tacks, () => 5);
+    const [alike, single] = tableBlocks(rows, [batch(1, 1, 2), batch(2, 3, 3)], tacks);
     expect(alike!.notches).toMatchObject({ from: "60", to: "75" });
     expect(single!.tacks.map(({ leaf }) => leaf)).toEqual([3]);
-    const [mixed] = tableBlocks(rows, [batch(1, 1, 3)], tacks, () => 5);
+    const [mixed] = tableBlocks(rows, [batch(1, 1, 3)], tacks);
     expect(mixed!.notches).toBeUndefined();
   });
 
-  it("breaks a leaf's line after a mark, loses none, and leaves no line to the last fold alone", () => {
+  it("pairs each mark with the fold above it, loses none, and ends with the last fold", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 1, max: 9 }), (marks, most) => {
-        const [block] = tableBlocks([row(1, marks)], [batch(1, 1, 1)], [], () => most);
-        const { lines } = block!.rows[0]!;
-        expect(lines).toHaveLength(Math.ceil(marks / most));
-        const pairs = lines.flat();
+      fc.property(fc.integer({ min: 1, max: 30 }), (marks) => {
+        const [block] = tableBlocks([row(1, marks)], [batch(1, 1, 1)], []);
+        const { pairs } = block!.rows[0]!;
         expect(pairs.map(({ fold }) => fold)).toEqual(row(1, marks).folds);
-        expect(pairs.flatMap(({ mark }) => mark?.at ?? [])).toEqual(row(1, marks).marks.map(({ at }) => at));
-        for (const line of lines.slice(0, -1)) expect(line.every(({ mark }) => mark !== undefined)).toBe(true);
+        expect(pairs.map(({ mark }) => mark?.at)).toEqual([...row(1, marks).marks.map(({ at }) => at), undefined]);
       }),
     );
   });

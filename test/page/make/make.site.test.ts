@@ -34,6 +34,7 @@ describe("the page on which a piece is made", () => {
     await open();
     expect(await openStages()).toEqual(["prepare"]);
     await page.waitForSelector('[data-item="step gauge"]');
+    expect(await page.$$('[data-stage="prepare"] .drawn svg')).toHaveLength(3);
     await press('[data-item="step gauge"]');
     await textOf(page, '[data-stage="prepare"] [data-state]', /^1 of 3/);
     await press("[data-tick]");

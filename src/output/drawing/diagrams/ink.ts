@@ -55,11 +55,12 @@ export function diagram(height: number, label: string, parts: readonly string[])
     width: WIDTH + 2 * MARGIN.side,
     height: height + 2 * MARGIN.top,
   };
-  return figureOf(field, label, linesJoined(parts.join("")), DIAGRAM);
+  const drawn = linesJoined(parts.join("")).replaceAll(` stroke-width="${THIN["stroke-width"]}"`, "");
+  return figureOf(field, label, drawn, DIAGRAM);
 }
 
-/** A diagram’s class, and the height of letters that say no other. */
-const DIAGRAM = { class: "figure diagram", "font-size": TEXT } as const;
+/** A diagram’s class, the height of letters that say no other, and the width of such lines. */
+const DIAGRAM = { class: "figure diagram", "font-size": TEXT, "stroke-width": THIN["stroke-width"]! } as const;
 
 /** Lines after each other that look alike are one: what ends one and begins the next goes. */
 function linesJoined(drawing: string): string {

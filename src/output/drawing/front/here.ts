@@ -1,7 +1,9 @@
 import type { PatternBase, PatternLeafBase } from "../../../core/pattern/pattern.ts";
 import type { Batch } from "../../../core/plan/batches.ts";
 import type { Span } from "../../../core/spans/span.ts";
+import { toDecimals } from "../../../core/units/length.ts";
 import { boxPath, uprightPath } from "../path.ts";
+import { shortUprights, type Upright } from "../short-path.ts";
 import { num, tag } from "../svg-text.ts";
 import { paperTone } from "./tone.ts";
 
@@ -18,22 +20,20 @@ export interface SmallFront extends Pick<PatternBase, "book" | "fit" | "merged">
   readonly leaves: readonly (Pick<PatternLeafBase, "leaf"> & { readonly spans: readonly Span[] })[];
 }
 
-/** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. The level at the head is drawn once as the ground. */
-export function frontSymbol(front: SmallFront): string {
+/** The front in small as a symbol, to be drawn once and used beside each batch: a column for each folded leaf, its levels in the tones of the front. The level at the head is drawn once as the ground. Heights keep so many decimals. */
+export function frontSymbol(front: SmallFront, decimals = 1): string {
   const { top, height } = pictureArea(front);
   const at = (mm: number): number => Math.min(top + height, Math.max(top, mm * scaleOf(front)));
   const ground = front.leaves[0]!.spans[0]!.level;
   const toneOf = (level: number): string => paperTone((level - 1) / Math.max(1, front.levels.length - 1), 0.98);
-  const columns = (level: number): string =>
-    front.leaves
-      .flatMap(({ spans }, n) =>
-        spans
-          .filter((span) => span.level === level && at(span.to) > at(span.from))
-          .map((span) => uprightPath([middleOf(front, n), at(span.from)], at(span.to) - at(span.from), 1)),
-      )
-      .join("");
+  const columns = (level: number): Upright[] =>
+    front.leaves.flatMap(({ spans }, n) =>
+      spans
+        .filter((span) => span.level === level && at(span.to) > at(span.from))
+        .map(({ from, to }): Upright => [toDecimals(middleOf(front, n), 1), at(from), at(to)]),
+    );
   const drawn = front.levels.map((_, i) =>
-    i + 1 === ground ? "" : tag("path", { d: columns(i + 1), stroke: toneOf(i + 1) }),
+    i + 1 === ground ? "" : tag("path", { d: shortUprights(columns(i + 1), decimals), stroke: toneOf(i + 1) }),
   );
   const area = tag("path", { d: boxPath(0, top, WIDTH, height), fill: toneOf(ground) });
   const look = { fill: "none", "stroke-width": pitchOf(front) * LAP };

@@ -4,10 +4,11 @@ import type { Batch } from "../../../core/plan/batches.ts";
 import { type LengthStyle, roundTo } from "../../../core/units/length.ts";
 import { formatLength } from "../../../words/lengths.ts";
 import * as say from "../../../words/messages.ts";
-import { gathered } from "../gathered.ts";
 import { text } from "../svg-text.ts";
 import { lettersWithin, wordsWidth } from "../words-width.ts";
-import { SMALL, STRIP, type StripPart, strip, TAB, TITLE, USUAL_WORDS } from "./strip.ts";
+import { cutStrip } from "./cut-strip.ts";
+import { FOLD, SMALL, STRIP, type StripFace, type StripPart } from "./strip.ts";
+import { drawStrips } from "./strip-drawing.ts";
 import { BAR_ROOM, calibration, SHEET } from "./true-scale.ts";
 
 /** Strip parts overlap by this much where a leaf is higher than the sheet. */
@@ -37,8 +38,7 @@ export interface StripWay<Leaf> {
   readonly hasMarks: (leaf: Leaf) => boolean;
   /** Heights of its marks from the head, mm. */
   readonly marksOf: (leaf: Leaf) => readonly number[];
-  /** One strip with its left side at x. */
-  readonly draw: (leaf: Leaf, x: number, part: StripPart, style: LengthStyle) => string;
+  readonly show: (leaf: Leaf, part: StripPart, style: LengthStyle) => StripFace;
   /** What its strips show, in words. */
   readonly key: string;
 }
@@ -51,7 +51,7 @@ export function stripSheets(kit: Kit, pattern: Pattern, batches: readonly Batch[
   return layStrips(kit, pattern, batches, {
     hasMarks: (leaf) => hasMarks(leaf, pattern),
     marksOf: ({ cuts }) => cuts.map(({ at }) => at),
-    draw: (leaf, x, part, style) => strip(leaf, x, part, pattern, style),
+    show: (leaf, part, style) => cutStrip(leaf, part, pattern, style),
     key: say.drawStripKey({ style: pattern.fit.foldStyle }),
   });
 }
@@ -70,8 +70,12 @@ export function layStrips<Leaf extends PatternLeafBase>(
   );
   return parts.flatMap((part, p) =>
     sheetsOf(pattern.leaves, batches, way).map(({ first, last, leaves }) => {
-      const strips = leaves.map((leaf, n) => way.draw(leaf, BAR_ROOM.left + 4 + n * STRIP, part, style));
-      const drawing = heading(style, part, way.key) + gathered(strips.join(""), USUAL_WORDS) + calibration(kit.units);
+      const strips = leaves.map((leaf, n) => ({
+        leaf,
+        x: BAR_ROOM.left + 4 + n * STRIP,
+        ...way.show(leaf, part, style),
+      }));
+      const drawing = heading(style, part, way.key) + drawStrips(strips, part) + calibration(kit.units);
       const ends = { first: leaves[0]!, last: leaves.at(-1)! };
       return { drawing, batches: { first, last }, ...ends, part, partNumber: p + 1, parts: parts.length };
     }),
@@ -131,7 +135,7 @@ function hasMarks({ leaf, cuts }: PatternLeaf, { pocket }: Pattern): boolean {
 
 /** One part where the marks fit on the sheet, otherwise as many as it takes. */
 function stripParts(leafHeight: number, marks: readonly number[]): StripPart[] {
-  const room = SHEET.height - BAR_ROOM.foot - TITLE - TAB - 1;
+  const room = SHEET.height - BAR_ROOM.foot - FOLD - 1;
   const end = Math.min(leafHeight, Math.max(0, ...marks) + 8);
   const parts: StripPart[] = [];
   for (let from = 0; parts.length === 0 || parts.at(-1)!.to < end; from += roundTo(room - OVERLAP, 10)) {

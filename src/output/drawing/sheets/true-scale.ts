@@ -21,12 +21,15 @@ const TOLERANCE: Readonly<Record<UnitSystem, number>> = { mm: 0.5, in: MM_PER_IN
 
 const SMALL = { "font-size": 2.6 };
 
+/** The id of what all sheets have in common. */
+export const BARS = "bars";
+
 /** Both calibration bars with their words and the printing steps; drawn at the sheet's left and foot. */
 export function calibration(units: UnitSystem): string {
   const foot = SHEET.height - BAR_ROOM.foot + 5;
   const uprightTop = SHEET.height - BAR_ROOM.foot - 2 - BAR_LENGTH;
   const steps = [say.drawBarPrint(), say.drawBarMeasure(), say.drawBarChange(), say.drawBarAlike()];
-  return [
+  const drawn = [
     text(BAR_ROOM.left, foot - 1.2, say.drawBarAcross(passBand(BAR_LENGTH, "mm")), SMALL),
     bar(BAR_ROOM.left, foot, BAR_LENGTH, BAR_WIDTH),
     bar(2, uprightTop, BAR_WIDTH, BAR_LENGTH),
@@ -37,7 +40,8 @@ export function calibration(units: UnitSystem): string {
     }),
     ...(units === "in" ? [inchBar(foot)] : []),
     ...steps.map((step, i) => text(120, foot - 1.4 + i * 3.3, step, SMALL)),
-  ].join("");
+  ];
+  return tag("g", { id: BARS }, drawn.join(""));
 }
 
 function inchBar(foot: number): string {
