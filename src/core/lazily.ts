@@ -27,9 +27,9 @@ export function once<T>(make: () => T): () => T {
   };
 }
 
-/** The same for each name. */
-export function onceEach<T>(make: (name: string) => T): (name: string) => T {
-  const known = new Map<string, () => T>();
+/** The same for each name or number. */
+export function onceEach<Name extends string | number, T>(make: (name: Name) => T): (name: Name) => T {
+  const known = new Map<Name, () => T>();
   return (name) => {
     const one = known.get(name) ?? once(() => make(name));
     known.set(name, one);

@@ -28,8 +28,8 @@ const UNUSED: readonly Unused[] = [
     methods: `getLevel getIsHole toStringInternal toString addChild addChildD child buildTree buildTreeD checkBounds
       recursiveCheckOwners checkSplitOwner path1InsidePath2 pointInOpPolygon getCleanPath moveSplits addReuseableData
       getBounds startOpenPath setWindCountForOpenPathEdge isContributingOpen findEdgeWithMatchingLocMin
-      getCurrYMaximaVertexOpen addSubject addOpenSubject addClip addSubjectPaths addOpenSubjectPaths addClipPaths setZ xyEqual
-      getZCallback buildPathsD containsRect scalePathsD scalePathD areaD`,
+      getCurrYMaximaVertexOpen addSubject addOpenSubject addClip addSubjectPaths addOpenSubjectPaths addClipPaths setZ
+      xyEqual getZCallback buildPathsD containsRect scalePathsD scalePathD areaD`,
     branches: [
       // Heights of points.
       [/^ +this\.setZ\(.*\);$/gm, ";"],

@@ -1,3 +1,4 @@
+import type { Area } from "./area.ts";
 import type { Point, Ring } from "./point.ts";
 
 /**
@@ -14,6 +15,11 @@ export function clipRing(ring: Ring, convex: Ring): Ring {
     rest = cutBySide(rest, corner, convex[(i + 1) % convex.length]!, turn);
   });
   return rest;
+}
+
+/** The same of an area: its outlines that reach into the convex one. */
+export function clipArea(area: Area, convex: Ring): Area {
+  return area.map((ring) => clipRing(ring, convex)).filter((ring) => ring.length > 0);
 }
 
 /** Whether no point of a ring lies outside a convex outline by more than `tolerance`, in the ring's unit. */

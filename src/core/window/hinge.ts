@@ -1,8 +1,7 @@
 import { type Area, rectangle, sizeOf, unite } from "../geometry/area.ts";
 import { boxOf } from "../geometry/box.ts";
-import { clipRing } from "../geometry/clip-ring.ts";
+import { clipArea } from "../geometry/clip-ring.ts";
 import { type Stretch, stretchesOf, uprightCrossings } from "../geometry/crossings.ts";
-import type { Ring } from "../geometry/point.ts";
 import type { Line } from "./part.ts";
 
 /** A door: the frame's outline cut straight at the hinge, with a flap beyond it that folds back under the door. */
@@ -59,9 +58,9 @@ function withFlap(frame: Area, x: number, stretch: Stretch): Door | undefined {
       ],
     ];
     const folded = flap.map((ring) => ring.map(([px, py]) => [2 * x - px + (px < x ? MARGIN : 0), py] as const));
-    if (sizeOf(folded) - sizeOf(within(frame, folded[0]!)) > 0.01) continue;
+    if (sizeOf(folded) - sizeOf(clipArea(frame, folded[0]!)) > 0.01) continue;
     const box = boxOf(frame);
-    const kept = within(frame, rectangle(x, box.top - 1, box.right + 1, box.bottom + 1));
+    const kept = clipArea(frame, rectangle(x, box.top - 1, box.right + 1, box.bottom + 1));
     return {
       outlines: unite(kept, flap),
       score: [
@@ -72,11 +71,6 @@ function withFlap(frame: Area, x: number, stretch: Stretch): Door | undefined {
     };
   }
   return undefined;
-}
-
-/** What of an area lies in a convex outline; pieces may be joined along its sides. */
-function within(area: Area, convex: Ring): Area {
-  return area.map((ring) => clipRing(ring, convex)).filter((ring) => ring.length > 0);
 }
 
 /** The longest stretch of the upright line at x inside an area, the first among equals. */

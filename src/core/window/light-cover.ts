@@ -1,6 +1,6 @@
 import type { FrontCurve } from "../fan/front-curve.ts";
 import { type Area, intersect, outlinesOf, rectangle, signedArea, sizeOf, subtract } from "../geometry/area.ts";
-import { clipRing } from "../geometry/clip-ring.ts";
+import { clipArea } from "../geometry/clip-ring.ts";
 import type { Ring } from "../geometry/point.ts";
 import type { Pocket } from "../light/light.ts";
 import { setOutlines } from "./motif.ts";
@@ -35,6 +35,5 @@ export function lightCover(
 /** What of an area lies over a convex outline; outer outlines run the same way whatever the area, so that areas cover together. */
 function coveringOf(area: Area, convex: Ring): Area {
   const isReversed = area.reduce((sum, ring) => sum + signedArea(ring), 0) < 0;
-  const clipped = area.map((ring) => clipRing(isReversed ? ring.toReversed() : ring, convex));
-  return clipped.filter((ring) => ring.length > 0);
+  return clipArea(isReversed ? area.map((ring) => ring.toReversed()) : area, convex);
 }

@@ -18,7 +18,7 @@ const CUT_AT = 256;
 const cutLevels = oncePer((map: LevelMap) => {
   const scale = 2 ** Math.floor(Math.log2(CUT_AT / Math.max(map.width, map.height)));
   const box = { head: 0, height: map.height * scale, width: map.width * scale };
-  return { box, shownOf: onceEach((level) => outlineAndHole(visibleRegion(map, Number(level), box))) };
+  return { box, shownOf: onceEach((level: number) => outlineAndHole(visibleRegion(map, level, box))) };
 });
 
 /** A level's greatest outline and its hole where the picture lies on the front; a picture is cut once, wherever it lies. */
@@ -29,7 +29,7 @@ export function shownOnFront(map: LevelMap, level: number, front: PictureBox): S
     area.map((ring) =>
       ring.map(([x, y]) => [(x / cut.width) * box.width, box.head + (y / cut.height) * box.height] as const),
     );
-  const shown = shownOf(String(level));
+  const shown = shownOf(level);
   return shown && { outline: place(shown.outline), hole: place(shown.hole) };
 }
 

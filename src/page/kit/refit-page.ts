@@ -226,7 +226,8 @@ class RefitPage {
     await after();
     if (turn !== this.#turn) return;
     this.#keepAddress();
-    this.#cameSoon = this.#work!.isBeside && (await Promise.race([whole.then(() => true), after(SOON)])) === true;
+    const cameWhole = whole.then((made) => made !== undefined);
+    this.#cameSoon = this.#work!.isBeside && (await Promise.race([cameWhole, after(SOON)])) === true;
     for (const [reach, made] of [["in sight", quick] as const, ["all", whole] as const].slice(this.#cameSoon ? 1 : 0)) {
       const result = await made;
       if (!result || turn !== this.#turn) return;
