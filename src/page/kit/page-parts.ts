@@ -13,8 +13,8 @@ export interface PartsToFill {
   /** All that are shown, those in sight first; never the steps, whose drawings are a script of their own. */
   readonly shown: readonly string[];
   readonly stepsShown: boolean;
-  /** In closed chapters. */
-  readonly closed: readonly string[];
+  /** Nobody sees them: in closed chapters, and so far off that the browser does not lay them out. */
+  readonly unseen: readonly string[];
 }
 
 /** Parts that light and window change: they wait for the whole computation. */
@@ -30,18 +30,18 @@ export function isSlow(kit: Kit): boolean {
 
 export function partsToFill(kit: Kit): PartsToFill {
   const parts = [...document.querySelectorAll<HTMLElement>("[data-part]")].map((part) => {
-    const closed = isClosed(part);
-    return { name: part.dataset["part"]!, closed, inSight: !closed && isInSight(part) };
+    const unseen = isUnseen(part);
+    return { name: part.dataset["part"]!, unseen, inSight: !unseen && isInSight(part) };
   });
   const named = (wanted: (part: (typeof parts)[number]) => boolean): string[] =>
     parts.filter(wanted).map(({ name }) => name);
   const waits = isSlow(kit) ? SLOW_PARTS : ["steps"];
-  const shown = [...named(({ inSight }) => inSight), ...named(({ closed, inSight }) => !closed && !inSight)];
+  const shown = [...named(({ inSight }) => inSight), ...named(({ unseen, inSight }) => !unseen && !inSight)];
   return {
     quick: named(({ name, inSight }) => inSight && !waits.includes(name)),
     shown: shown.filter((name) => name !== "steps"),
     stepsShown: shown.includes("steps"),
-    closed: named(({ closed }) => closed),
+    unseen: named(({ unseen }) => unseen),
   };
 }
 
@@ -61,7 +61,7 @@ export async function fillParts(
     }
     if (!wanted()) return;
     const part = partOf(name);
-    if (part) putMarkup(part, markup);
+    if (part) await putMarkup(part, markup, wanted);
   }
 }
 
@@ -69,9 +69,10 @@ export function partOf(name: string): HTMLElement | null {
   return document.querySelector<HTMLElement>(`[data-part="${name}"]`);
 }
 
-/** Whether a part is in a closed chapter. To ask where it is on the page would have the chapter laid out. */
-function isClosed(part: Element): boolean {
-  return part.closest("details:not([open]) > :not(summary)") !== null;
+/** Whether a part is not laid out. To ask where it is on the page would have it laid out. */
+function isUnseen(part: Element): boolean {
+  const isClosed = part.closest("details:not([open]) > :not(summary)") !== null;
+  return isClosed || !part.checkVisibility({ contentVisibilityAuto: true });
 }
 
 export function isInSight(element: Element): boolean {

@@ -109,12 +109,12 @@ class RefitPage {
   async wake(): Promise<void> {
     const data = await this.#data();
     if (!data || this.#turn > 0 || !this.#work!.isBeside) return;
-    const { shown: parts, closed } = partsToFill(data.kit);
+    const { shown: parts, unseen } = partsToFill(data.kit);
     const made = await this.#work!.make(0, "fit", { refit: {}, units: undefined, parts, quick: false });
     if (this.#turn > 0 || !made || "failure" in made) return;
     for (const [name, markup] of made.parts) knowMarkup(partOf(name)!, markup);
     // The steps stand there with drawings that are written otherwise.
-    for (const name of closed.filter((one) => one !== "steps")) {
+    for (const name of unseen.filter((one) => one !== "steps")) {
       const markup = await this.#work!.make(0, "part", name);
       if (this.#turn > 0 || markup === undefined) return;
       knowMarkup(partOf(name)!, markup);
@@ -259,13 +259,13 @@ class RefitPage {
     await Promise.all([pictures, steps]).catch((error) => this.#notDrawn(error));
   }
 
-  /** What is in closed chapters follows part by part, so that another key need not wait for it; before it a picture out of sight. */
-  async #fillRest(turn: number, { closed }: PartsToFill): Promise<void> {
+  /** What nobody sees follows part by part, so that another key need not wait for it; before it a picture out of sight. */
+  async #fillRest(turn: number, { unseen }: PartsToFill): Promise<void> {
     await after(QUIET);
     if (turn !== this.#turn) return;
     if (!isHeld()) {
       await this.#pictures.drawSeen().catch((error) => this.#notDrawn(error));
-      for (const name of closed) await this.#fillPart(turn, name);
+      for (const name of unseen) await this.#fillPart(turn, name);
       if (turn === this.#turn) this.#ahead = false;
     }
     if (turn !== this.#turn) return;
@@ -276,7 +276,8 @@ class RefitPage {
   async #fillPart(turn: number, name: string): Promise<void> {
     const markup = turn === this.#turn ? await this.#work!.make(turn, "part", name) : undefined;
     const place = partOf(name);
-    if (place && markup !== undefined && turn === this.#turn) putMarkup(place, markup);
+    const wanted = (): boolean => turn === this.#turn;
+    if (place && markup !== undefined && wanted()) await putMarkup(place, markup, wanted);
   }
 
   #notDrawn(error: unknown): void {
@@ -334,7 +335,7 @@ class RefitPage {
     const last = await this.#work!.make(turn, "fit", asked);
     if (!last || "failure" in last || turn !== this.#turn) return;
     await fillParts(last.parts, () => turn === this.#turn);
-    for (const name of [...(toFill.stepsShown ? ["steps"] : []), ...toFill.closed]) await this.#fillPart(turn, name);
+    for (const name of [...(toFill.stepsShown ? ["steps"] : []), ...toFill.unseen]) await this.#fillPart(turn, name);
     if (turn === this.#turn) this.#ahead = false;
   }
 }
