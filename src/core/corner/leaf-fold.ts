@@ -67,12 +67,15 @@ export function flapsOf(fold: LeafFold): readonly Flap[] {
 /** The stretch of depths at which a flap lies at a height, mm from the fore-edge; undefined where it does not reach there. */
 export function lyingAt(flap: Flap, height: number): readonly [from: number, to: number] | undefined {
   if (flap.length === 2) return flap;
-  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < 3; i += 1) {
-    const [a, b] = [flap[i]!, flap[(i + 1) % 3]!];
+    const a = flap[i]!;
+    const b = flap[(i + 1) % 3]!;
     if (a.at > height === b.at > height) continue;
     const depth = a.depth + ((height - a.at) / (b.at - a.at)) * (b.depth - a.depth);
-    [least, most] = [Math.min(least, depth), Math.max(most, depth)];
+    least = Math.min(least, depth);
+    most = Math.max(most, depth);
   }
   return least < most ? [least, most] : undefined;
 }

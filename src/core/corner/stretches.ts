@@ -1,5 +1,5 @@
 import type { Columns } from "../picture/column.ts";
-import { JoinedSpans, type Span } from "../spans/span.ts";
+import { LeafSpans } from "../spans/leaf-spans.ts";
 
 /** Where the picture sits on every leaf, mm from the head, and what counts of it. */
 export interface Silhouette {
@@ -14,18 +14,14 @@ export interface Silhouette {
 }
 
 /** The exact spans of one leaf from head to tail: what is shown is level 1, all else the background. The column at `x` (picture units) is the one under the leaf's unfolded fore-edge. */
-export function silhouetteOf(x: number, { starts, ends, levels, at }: Columns, silhouette: Silhouette): Span[] {
+export function silhouetteOf(x: number, { starts, ends, levels, at }: Columns, silhouette: Silhouette): LeafSpans {
   const { head, height, leafHeight, pictureHeight, background } = silhouette;
   const scale = height / pictureHeight;
-  const leaf = new JoinedSpans();
-  leaf.add(0, head, background);
+  const leaf = new LeafSpans();
+  leaf.add(head, background);
   const column = at(x);
-  let from = 0;
-  for (let run = starts[column]!; run < starts[column + 1]!; run += 1) {
-    const to = ends[run]!;
-    leaf.add(head + from * scale, head + to * scale, silhouette.levels.includes(levels[run]!) ? 1 : background);
-    from = to;
-  }
-  leaf.add(head + height, leafHeight, background);
-  return leaf.spans;
+  for (let run = starts[column]!; run < starts[column + 1]!; run += 1)
+    leaf.add(head + ends[run]! * scale, silhouette.levels.includes(levels[run]!) ? 1 : background);
+  leaf.add(leafHeight, background);
+  return leaf;
 }

@@ -1,5 +1,5 @@
 import type { Columns } from "../picture/column.ts";
-import { JoinedSpans, type Span } from "../spans/span.ts";
+import { LeafSpans } from "../spans/leaf-spans.ts";
 
 /** Where the picture sits on every leaf: mm from the head, and the leaf's whole height. */
 export interface Placing {
@@ -15,19 +15,24 @@ export interface Placing {
  * all levels but the last are among the columns.
  * At each height the leaf gets the smallest level k whose own tip lies on a part of the picture of level ≤ k: at the latest the last.
  */
-export function levelsOfLeaf(x: readonly number[], columns: Columns, placing: Placing): Span[] {
+export function levelsOfLeaf(
+  x: readonly number[],
+  columns: Columns,
+  placing: Placing,
+  leaf = new LeafSpans(),
+): LeafSpans {
   const { head, height, pictureHeight, background } = placing;
   const scale = height / pictureHeight;
   const at = x.slice(0, -1).map((one) => columns.starts[columns.at(one)]!);
-  const leaf = new JoinedSpans();
-  leaf.add(0, head, background);
+  leaf.count = 0;
+  leaf.add(head, background);
   for (let from = 0; from < pictureHeight; ) {
     const to = nextEnd(columns, at, from, pictureHeight);
-    leaf.add(head + from * scale, head + to * scale, firstLevelShown(columns, at));
+    leaf.add(head + to * scale, firstLevelShown(columns, at));
     from = to;
   }
-  leaf.add(head + height, placing.leafHeight, background);
-  return leaf.spans;
+  leaf.add(placing.leafHeight, background);
+  return leaf;
 }
 
 /** The nearest end of a run below a height. `at` comes to be the run of each column just below it; heights come in order, so it only moves on. */

@@ -55,16 +55,16 @@ function solved(clipper: Clipper64, type: ClipType, rule: ClipperRule): Area {
 }
 
 function inWholes(area: Area): Area {
-  return area.map((ring) => ring.map(([x, y]) => [Math.round(x * SCALE), Math.round(y * SCALE)] as const));
+  return area.map((ring) => ring.map((at) => [Math.round(at[0] * SCALE), Math.round(at[1] * SCALE)] as const));
 }
 
 /** Signed area of a ring: positive where it runs clockwise as seen with y down. */
 export function signedArea(ring: Ring): number {
   let sum = 0;
   for (let i = 0, last = ring.length - 1; i <= last; i += 1) {
-    const [x, y] = ring[i]!;
-    const [nextX, nextY] = ring[i === last ? 0 : i + 1]!;
-    sum += (x * nextY - nextX * y) / 2;
+    const at = ring[i]!;
+    const next = ring[i === last ? 0 : i + 1]!;
+    sum += (at[0] * next[1] - next[0] * at[1]) / 2;
   }
   return sum;
 }
@@ -108,5 +108,5 @@ export function rectangle(left: number, top: number, right: number, bottom: numb
 }
 
 function toPaths(rings: readonly Ring[]): Paths64 {
-  return rings.map((ring) => ring.map(([x, y]) => ({ x, y })));
+  return rings.map((ring) => ring.map((at) => ({ x: at[0], y: at[1] })));
 }

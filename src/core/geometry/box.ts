@@ -28,7 +28,9 @@ export function boxOf(rings: readonly (readonly Point[])[]): Box {
     bottom: Number.NEGATIVE_INFINITY,
   };
   for (const ring of rings) {
-    for (const [x, y] of ring) {
+    for (const point of ring) {
+      const x = point[0];
+      const y = point[1];
       if (x < box.left) box.left = x;
       if (x > box.right) box.right = x;
       if (y < box.top) box.top = y;

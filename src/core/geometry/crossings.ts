@@ -44,8 +44,9 @@ export function stretchesOf(crossings: readonly number[]): Stretch[] {
 function edgesOver(rings: readonly Ring[], axis: 0 | 1, value: number): Edge[] {
   const found: Edge[] = [];
   for (const ring of rings)
-    for (const [i, a] of ring.entries()) {
-      const b = ring[i + 1] ?? ring[0]!;
+    for (let i = 0; i < ring.length; i += 1) {
+      const a = ring[i]!;
+      const b = ring[i + 1 < ring.length ? i + 1 : 0]!;
       if (a[axis] <= value !== b[axis] <= value) found.push([a, b]);
     }
   return found;

@@ -17,8 +17,11 @@ export function insideOf(rings: readonly Ring[]): (point: { readonly x: number; 
     }
   return ({ x, y }) => {
     let inside = false;
-    for (const [a, b] of bands.get(bandOf(y)) ?? [])
+    for (const edge of bands.get(bandOf(y)) ?? []) {
+      const a = edge[0];
+      const b = edge[1];
       if (a[1] <= y !== b[1] <= y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) inside = !inside;
+    }
     return inside;
   };
 }

@@ -6,14 +6,16 @@ import type { Point, Ring } from "./point.ts";
  * where it meets itself: what is wound round the right way is what is looked for.
  */
 export function rawOffset(outline: Ring, distance: number, tolerance: number): Ring {
-  const ring = outline.filter(([x, y], i) => {
-    const [beforeX, beforeY] = outline.at(i - 1)!;
-    return x !== beforeX || y !== beforeY;
+  const ring = outline.filter((at, i) => {
+    const before = outline.at(i - 1)!;
+    return at[0] !== before[0] || at[1] !== before[1];
   });
-  const sides = ring.map(([x, y], i) => {
-    const [nextX, nextY] = ring[i + 1] ?? ring[0]!;
-    const length = Math.hypot(nextX - x, nextY - y);
-    return { x: (nextY - y) / length, y: (x - nextX) / length, length };
+  const sides = ring.map((at, i) => {
+    const next = ring[i + 1] ?? ring[0]!;
+    const x = next[0] - at[0];
+    const y = next[1] - at[1];
+    const length = Math.hypot(x, y);
+    return { x: y / length, y: -x / length, length };
   });
   const turns = sides.map((side, i) => {
     const last = sides.at(i - 1)!;
@@ -26,11 +28,13 @@ export function rawOffset(outline: Ring, distance: number, tolerance: number): R
   const isLeft = sides.map(({ length }, i) => turns[i]!.taken + (turns[i + 1] ?? turns[0]!).taken < length);
   const step = (distance < 0 ? -2 : 2) * Math.acos(1 - tolerance / Math.abs(distance));
   const moved: Point[] = [];
-  for (const [i, [x, y]] of ring.entries()) {
+  for (let i = 0; i < ring.length; i += 1) {
+    const at = ring[i]!;
     const put = (along: number, across: number): void => {
-      moved.push([Math.round(x + along * distance), Math.round(y + across * distance)]);
+      moved.push([Math.round(at[0] + along * distance), Math.round(at[1] + across * distance)]);
     };
-    const [last, side] = [sides.at(i - 1)!, sides[i]!];
+    const last = sides.at(i - 1)!;
+    const side = sides[i]!;
     const { sin, cos, inward } = turns[i]!;
     if (inward && isLeft.at(i - 1) && isLeft[i]) {
       put((last.x + side.x) / (1 + cos), (last.y + side.y) / (1 + cos));
@@ -41,7 +45,8 @@ export function rawOffset(outline: Ring, distance: number, tolerance: number): R
     if (inward) put(0, 0);
     const count = inward ? 0 : Math.abs(Math.atan2(sin, cos) / step);
     for (let k = 1; k < count; k += 1) {
-      const [turnSin, turnCos] = [Math.sin(step * k), Math.cos(step * k)];
+      const turnSin = Math.sin(step * k);
+      const turnCos = Math.cos(step * k);
       put(last.x * turnCos - last.y * turnSin, last.x * turnSin + last.y * turnCos);
     }
     put(side.x, side.y);

@@ -10,18 +10,23 @@ export function sidesOf(line: readonly Point[]): Side[] {
 }
 
 /** Whether some of a side lies in a box: what is left of it between the box's four sides (Liang and Barsky's clipping). */
-export function meetsBox([[ax, ay], [bx, by]]: Side, { left, top, right, bottom }: Box): boolean {
-  const [dx, dy] = [bx - ax, by - ay];
-  let [from, to] = [0, 1];
-  for (const [speed, room] of [
-    [-dx, ax - left],
-    [dx, right - ax],
-    [-dy, ay - top],
-    [dy, bottom - ay],
-  ] as const) {
-    if (speed === 0 && room < 0) return false;
+export function meetsBox(side: Side, { left, top, right, bottom }: Box): boolean {
+  const a = side[0];
+  const b = side[1];
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  let from = 0;
+  let to = 1;
+  const isLeft = (speed: number, room: number): boolean => {
     if (speed < 0) from = Math.max(from, room / speed);
     if (speed > 0) to = Math.min(to, room / speed);
-  }
-  return from <= to;
+    return speed !== 0 || room >= 0;
+  };
+  return (
+    isLeft(-dx, a[0] - left) &&
+    isLeft(dx, right - a[0]) &&
+    isLeft(-dy, a[1] - top) &&
+    isLeft(dy, bottom - a[1]) &&
+    from <= to
+  );
 }

@@ -67,7 +67,8 @@ function readRows(map: LevelMap, level: number, box: PictureBox): RegionRows {
 function widestRun({ starts, ends, levels }: Columns, column: number, level: number): RegionRun | undefined {
   let widest: RegionRun | undefined;
   for (let i = starts[column]!; i < starts[column + 1]!; i += 1) {
-    const [from, to] = [i === starts[column] ? 0 : ends[i - 1]!, ends[i]!];
+    const from = i === starts[column] ? 0 : ends[i - 1]!;
+    const to = ends[i]!;
     if (levels[i] === level && !(widest && widest.to - widest.from >= to - from)) widest = { from, to };
   }
   return widest;

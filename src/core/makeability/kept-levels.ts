@@ -71,7 +71,8 @@ export function keptLevels(kit: Kit, { pattern, face, columns, viewer = "far" }:
       while (first < met.length && met[first]!.to <= run.from) first += 1;
       for (let i = first; i < met.length && met[i]!.from < run.to; i += 1) {
         const seen = met[i]!;
-        const [top, bottom] = [Math.max(run.from, seen.from), Math.min(run.to, seen.to)];
+        const top = Math.max(run.from, seen.from);
+        const bottom = Math.min(run.to, seen.to);
         const fate = fateOf(run.level, seen.met, reached[run.level - 1]!);
         sums[run.level - 1]![fate] += (bottom - top) * width;
         if (fate === "hidden" || fate === "unreached")

@@ -64,10 +64,13 @@ export function meetLeaves({ left, right }: Fanned, x: number, front: number): M
       const reached = reachedPart(stretch, outer);
       if (!reached) continue;
       const left: (readonly [number, number])[] = [];
-      for (const [from, to] of open) {
-        const [begin, end] = [Math.max(from, reached[0]), Math.min(to, reached[1])];
+      for (const piece of open) {
+        const from = piece[0];
+        const to = piece[1];
+        const begin = Math.max(from, reached[0]);
+        const end = Math.min(to, reached[1]);
         if (begin >= end) {
-          left.push([from, to]);
+          left.push(piece);
           continue;
         }
         if (from < begin) left.push([from, begin]);

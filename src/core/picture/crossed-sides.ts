@@ -34,13 +34,20 @@ export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): C
   let count = 0;
   for (const { first, last, owner } of reached) {
     let next = firstFrom(lines, x[first]!);
+    // Most sides stay between two lines.
+    let before = next > 0 ? lines[next - 1]! : Number.NEGATIVE_INFINITY;
+    let beyond = next < lines.length ? lines[next]! : Number.POSITIVE_INFINITY;
     for (let corner = first + 1; corner <= last; corner += 1) {
-      const [to, from] = [x[corner]!, next];
+      const to = x[corner]!;
+      if (to > before && to <= beyond) continue;
+      const from = next;
       while (next < lines.length && lines[next]! < to) next += 1;
       while (next > 0 && lines[next - 1]! >= to) next -= 1;
-      if (next === from) continue;
+      before = next > 0 ? lines[next - 1]! : Number.NEGATIVE_INFINITY;
+      beyond = next < lines.length ? lines[next]! : Number.POSITIVE_INFINITY;
       const isRight = next > from;
-      const [left, right] = isRight ? [corner - 1, corner] : [corner, corner - 1];
+      const left = isRight ? corner - 1 : corner;
+      const right = isRight ? corner : corner - 1;
       const start = isRight ? from : next;
       earlier[count] = begun[start]!;
       begun[start] = count;
@@ -63,7 +70,8 @@ function isReached({ least, most }: Piece, lines: Float64Array): boolean {
 
 /** The first of some lines that stands at x or right of it. */
 export function firstFrom(lines: Float64Array, x: number): number {
-  let [low, high] = [0, lines.length];
+  let low = 0;
+  let high = lines.length;
   while (low < high) {
     const middle = (low + high) >> 1;
     if (lines[middle]! < x) low = middle + 1;

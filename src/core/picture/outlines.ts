@@ -45,7 +45,8 @@ export function outlinesOf(shapes: readonly LevelShape[]): Outlines {
 }
 
 function pieceOf(x: Float64Array, first: number, last: number, owner: number): Piece {
-  let [least, most] = [x[first]!, x[first]!];
+  let least = x[first]!;
+  let most = least;
   for (let corner = first + 1; corner <= last; corner += 1) {
     const across = x[corner]!;
     if (across < least) least = across;

@@ -34,7 +34,9 @@ export function painterOf({ width, height, background, shapes }: LevelMap): (lin
     sweep(sides, lines, (line, met, at, count) => {
       const isBeside = lines[line]! < 0 || lines[line]! > width;
       // A run is noted where the next one is of another level.
-      let [from, painted, level] = [0, background, background];
+      let from = 0;
+      let painted = background;
+      let level = background;
       for (let i = 0; i < count && !isBeside; i += 1) {
         const to = Math.min(at[i]!, height);
         if (to > from) {

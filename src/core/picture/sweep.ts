@@ -16,7 +16,9 @@ export function sweep(
   let before = 0;
   for (let line = 0; line < lines.length; line += 1) {
     const x = lines[line]!;
-    let [count, steps, sorted] = [0, STEPS * (before + 1), true];
+    let count = 0;
+    let steps = STEPS * (before + 1);
+    let sorted = true;
     let old = 0;
     let begins = begun[line]!;
     while (old < before || begins >= 0) {

@@ -8,7 +8,8 @@ export function keepUppermost(count: number): (one: number, isThere: boolean) =>
     return word < 0 ? -1 : 32 * word + 31 - Math.clz32(bits[word]!);
   };
   return (one, isThere) => {
-    const [word, bit] = [one >> 5, 1 << (one & 31)];
+    const word = one >> 5;
+    const bit = 1 << (one & 31);
     if (isThere) {
       bits[word]! |= bit;
       if (one > greatest) greatest = one;

@@ -1,5 +1,6 @@
 import { roundTo, tidy } from "../units/length.ts";
-import { joinSpans, type MergedSpan, type Span } from "./span.ts";
+import type { LeafSpans } from "./leaf-spans.ts";
+import type { MergedSpan, Span } from "./span.ts";
 
 export interface MarkRules {
   /** Marks are multiples of this, mm. */
@@ -18,9 +19,10 @@ export interface MarkedLeaf {
 /** Lengths (mm) that differ by less are the same: binary dust. */
 const SAME = 1e-6;
 
-/** Spans by number from 0, in order, of which some are gone; a last number beyond them stands for the leaf's end. */
+/** Spans by number from 0, in order, of which some are gone; the number `count` stands for the leaf's end. */
 interface Working {
-  readonly exact: readonly Span[];
+  readonly exact: LeafSpans;
+  readonly count: number;
   readonly exactTo: Float64Array;
   readonly from: Float64Array;
   readonly level: Int32Array;
@@ -29,53 +31,75 @@ interface Working {
   readonly after: Int32Array;
 }
 
+/** Room to work in. */
+type Room = Omit<Working, "exact" | "count">;
+
 /**
  * From the exact spans of one leaf to spans that a hand can mark and fold.
  * First every boundary is rounded to the step; then, shortest first (nearest the head among equals), each span under the
  * least tab is merged with the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
  * A span that rounding closes up has no length left, so it is merged and listed like the others.
  */
-export function markLeaf(exact: readonly Span[], { step, leastTab, depths }: MarkRules): MarkedLeaf {
-  const working = roundBoundaries(joinSpans(exact), step);
-  const merged: MergedSpan[] = [];
-  const least = Math.max(leastTab - SAME, SAME);
-  // Merging makes no span that is shorter, so all of one length are merged on one way down the leaf.
-  for (let length = shortest(working); length < least; length = shortest(working)) {
-    for (let i = 0; i < working.level.length && !isWhole(working); ) {
-      if (lengthOf(working, i) > length + SAME) i = working.after[i]!;
-      else i = mergeSpan(working, i, depths, merged);
-    }
+export class Marker {
+  readonly #rules: MarkRules;
+  #room: Room = roomFor(64);
+
+  constructor(rules: MarkRules) {
+    this.#rules = rules;
   }
-  return { spans: spansLeft(working), merged };
+
+  mark(exact: LeafSpans): MarkedLeaf {
+    const { step, leastTab, depths } = this.#rules;
+    if (exact.count > this.#room.level.length) this.#room = roomFor(2 * exact.count);
+    const working = roundBoundaries(exact, step, this.#room);
+    const merged: MergedSpan[] = [];
+    const least = Math.max(leastTab - SAME, SAME);
+    // Merging makes no span that is shorter, so all of one length are merged on one way down the leaf.
+    for (let length = shortest(working); length < least; length = shortest(working)) {
+      for (let i = 0; i < working.count && !isWhole(working); ) {
+        if (lengthOf(working, i) > length + SAME) i = working.after[i]!;
+        else i = mergeSpan(working, i, depths, merged);
+      }
+    }
+    return { spans: spansLeft(working), merged };
+  }
 }
 
-function roundBoundaries(exact: readonly Span[], step: number): Working {
-  const count = exact.length;
-  const [exactTo, from] = [new Float64Array(count), new Float64Array(count + 1)];
-  const [level, before, after] = [new Int32Array(count), new Int32Array(count), new Int32Array(count)];
-  const end = exact.at(-1)?.to ?? 0;
+function roomFor(spans: number): Room {
+  return {
+    exactTo: new Float64Array(spans),
+    from: new Float64Array(spans + 1),
+    level: new Int32Array(spans),
+    before: new Int32Array(spans),
+    after: new Int32Array(spans),
+  };
+}
+
+function roundBoundaries(exact: LeafSpans, step: number, room: Room): Working {
+  const { count } = exact;
+  const { exactTo, from, level, before, after } = room;
+  const end = exact.startOf(count);
   for (let i = 0; i < count; i += 1) {
-    const span = exact[i]!;
-    exactTo[i] = span.to;
-    from[i] = span.from === 0 || span.from === end ? span.from : Math.min(roundTo(span.from, step), end);
-    level[i] = span.level;
+    exactTo[i] = exact.ends[i]!;
+    from[i] = i === 0 ? 0 : Math.min(roundTo(exact.ends[i - 1]!, step), end);
+    level[i] = exact.levels[i]!;
     before[i] = i - 1;
     after[i] = i + 1;
   }
   from[count] = end;
-  return { exact, exactTo, from, level, before, after };
+  return { exact, count, ...room };
 }
 
 /** One span is left, from head to tail. */
-function isWhole({ level, after }: Working): boolean {
-  return after[0] === level.length;
+function isWhole({ count, after }: Working): boolean {
+  return after[0] === count;
 }
 
 /** The least length; of a span alone it does not matter. */
 function shortest(working: Working): number {
   let least = Number.POSITIVE_INFINITY;
   if (isWhole(working)) return least;
-  for (let i = 0; i < working.level.length; i = working.after[i]!) least = Math.min(least, lengthOf(working, i));
+  for (let i = 0; i < working.count; i = working.after[i]!) least = Math.min(least, lengthOf(working, i));
   return least;
 }
 
@@ -85,21 +109,22 @@ function lengthOf({ from, after }: Working, span: number): number {
 
 /** Gives a span the level of a neighbour, joins it with each neighbour of that level and lists it. Gives the span that it is a part of now. */
 function mergeSpan(working: Working, span: number, depths: readonly number[], merged: MergedSpan[]): number {
-  const { exact, exactTo, level, before, after } = working;
+  const { exact, count, exactTo, level, before, after } = working;
   const into = level[nearestNeighbour(working, span, depths)]!;
-  merged.push({ from: tidy(exact[span]!.from, 3), to: tidy(exactTo[span]!, 3), level: level[span]!, into });
+  merged.push({ from: tidy(exact.startOf(span), 3), to: tidy(exactTo[span]!, 3), level: level[span]!, into });
   level[span] = into;
-  if (level[after[span]!] === into) takeOut(working, after[span]!);
-  if (level[before[span]!] !== into) return span;
+  if (after[span]! < count && level[after[span]!] === into) takeOut(working, after[span]!);
+  if (before[span]! < 0 || level[before[span]!] !== into) return span;
   takeOut(working, span);
   return before[span]!;
 }
 
 function nearestNeighbour(working: Working, span: number, depths: readonly number[]): number {
-  const { level } = working;
-  const [before, after] = [working.before[span]!, working.after[span]!];
+  const { count, level } = working;
+  const before = working.before[span]!;
+  const after = working.after[span]!;
   if (before < 0) return after;
-  if (after === level.length) return before;
+  if (after === count) return before;
   const change = (other: number): number => Math.abs(depths[level[other]! - 1]! - depths[level[span]! - 1]!);
   const nearer = change(before) - change(after);
   if (Math.abs(nearer) > SAME) return nearer < 0 ? before : after;
@@ -107,16 +132,16 @@ function nearestNeighbour(working: Working, span: number, depths: readonly numbe
 }
 
 /** Joins a span with the one before it. */
-function takeOut({ exactTo, level, before, after }: Working, gone: number): void {
-  const [first, next] = [before[gone]!, after[gone]!];
+function takeOut({ count, exactTo, before, after }: Working, gone: number): void {
+  const first = before[gone]!;
+  const next = after[gone]!;
   exactTo[first] = exactTo[gone]!;
   after[first] = next;
-  if (next < level.length) before[next] = first;
+  if (next < count) before[next] = first;
 }
 
-function spansLeft({ from, level, after }: Working): Span[] {
+function spansLeft({ count, from, level, after }: Working): Span[] {
   const spans: Span[] = [];
-  for (let i = 0; i < level.length; i = after[i]!)
-    spans.push({ from: from[i]!, to: from[after[i]!]!, level: level[i]! });
+  for (let i = 0; i < count; i = after[i]!) spans.push({ from: from[i]!, to: from[after[i]!]!, level: level[i]! });
   return spans;
 }

@@ -19,26 +19,6 @@ export interface MergedSpan {
   readonly into: number;
 }
 
-/** Spans in order and gapless, as they are added: neighbours of the same level are joined, and what has no length is dropped. */
-export class JoinedSpans {
-  readonly spans: { from: number; to: number; level: number }[] = [];
-
-  add(from: number, to: number, level: number): void {
-    const last = this.spans[this.spans.length - 1];
-    if (to <= from) return;
-    if (last && last.level === level) last.to = to;
-    else this.spans.push({ from, to, level });
-  }
-}
-
-/** Spans in order and gapless, joined as they are added; the same ones where nothing is left to join. */
-export function joinSpans(spans: readonly Span[]): readonly Span[] {
-  if (spans.every(({ from, to, level }, i) => from < to && level !== spans[i - 1]?.level)) return spans;
-  const joined = new JoinedSpans();
-  for (const { from, to, level } of spans) joined.add(from, to, level);
-  return joined.spans;
-}
-
 /** Cut at each boundary between different levels, to the deeper of the two; none at head or tail. `depths` by level, 0-based. */
 export function cutsBetween(spans: readonly Span[], depths: readonly number[]): Cut[] {
   const cuts: Cut[] = [];

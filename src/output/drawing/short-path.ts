@@ -7,7 +7,7 @@ import { toDecimals } from "../../core/units/length.ts";
 export function shortStrip(sides: readonly [number, number], from: number, to: number): string {
   const [left, right] = sides[0] < sides[1] ? sides : [sides[1], sides[0]];
   const across = shortNum(right - left, 2);
-  const start = joined([shortNum(left, 2), shortNum(from, 1)]);
+  const start = pair(shortNum(left, 2), shortNum(from, 1));
   return `M${start}h${across}v${shortNum(toDecimals(to, 1) - toDecimals(from, 1), 1)}h-${across}`;
 }
 
@@ -16,15 +16,17 @@ export type Upright = readonly [x: number, from: number, to: number];
 
 /** Path data of upright lines for strokes, kept to 0.01 across and to so many decimals along; one at the place of the one before it is told from its end. */
 export function shortUprights(lines: readonly Upright[], along = 1): string {
-  let [atX, atY] = ["", 0];
+  let atX = "";
+  let atY = 0;
   let d = "";
-  for (const [x, from, to] of lines) {
-    const place = shortNum(x, 2);
-    const [begin, end] = [toDecimals(from, along), toDecimals(to, along)];
-    d +=
-      place === atX ? `m${joined(["0", shortNum(begin - atY, along)])}` : `M${joined([place, shortNum(begin, along)])}`;
+  for (const line of lines) {
+    const place = shortNum(line[0], 2);
+    const begin = toDecimals(line[1], along);
+    const end = toDecimals(line[2], along);
+    d += place === atX ? `m${pair("0", shortNum(begin - atY, along))}` : `M${pair(place, shortNum(begin, along))}`;
     d += `v${shortNum(end - begin, along)}`;
-    [atX, atY] = [place, end];
+    atX = place;
+    atY = end;
   }
   return d;
 }
@@ -34,15 +36,19 @@ export type Level = readonly [from: number, to: number, y: number];
 
 /** Path data of level lines for strokes, kept to 0.01; one is told from the end of the one before it where that is shorter. */
 export function shortLevels(lines: readonly Level[]): string {
-  let [atX, atY] = [0, 0];
+  let atX = 0;
+  let atY = 0;
   let d = "";
   for (const line of lines) {
-    const [from, to, y] = line.map((part) => toDecimals(part, 2)) as [number, number, number];
-    const place = `M${joined([shortNum(from, 2), shortNum(y, 2)])}`;
-    const step = `m${joined([shortNum(from - atX, 2), shortNum(y - atY, 2)])}`;
+    const from = toDecimals(line[0], 2);
+    const to = toDecimals(line[1], 2);
+    const y = toDecimals(line[2], 2);
+    const place = `M${pair(shortNum(from, 2), shortNum(y, 2))}`;
+    const step = `m${pair(shortNum(from - atX, 2), shortNum(y - atY, 2))}`;
     d += d !== "" && step.length < place.length ? step : place;
     d += `h${shortNum(to - from, 2)}`;
-    [atX, atY] = [to, y];
+    atX = to;
+    atY = y;
   }
   return d;
 }
@@ -60,31 +66,42 @@ export function shortRings(rings: readonly (readonly Point[])[], decimals = 2): 
 /** Path data of one closed outline; what runs level or upright is told by one number. */
 export function shortRing(ring: readonly Point[], decimals: number): string {
   const scale = 10 ** decimals;
-  let [steps, command, last] = ["", "", ""];
-  const [first, ...rest] = ring.map(([x, y]) => [Math.round(x * scale), Math.round(y * scale)] as const);
-  if (!first) return "";
-  let [atX, atY] = first;
-  for (const [x, y] of rest) {
-    const [across, down] = [x - atX, y - atY];
-    if (across === 0 && down === 0) continue;
-    const next = across === 0 ? "v" : down === 0 ? "h" : "l";
-    const told = [across, down].filter((part) => part !== 0).map((part) => shortNum(part / scale, decimals));
-    steps += next === "l" && command === "l" ? gap(last, told[0]!) : next;
-    steps += joined(told);
-    [command, last, atX, atY] = [next, told.at(-1)!, x, y];
+  const told = (part: number): string => shortNum(part / scale, decimals);
+  let start = "";
+  let steps = "";
+  let command = "";
+  let last = "";
+  let atX = 0;
+  let atY = 0;
+  for (const point of ring) {
+    const across = Math.round(point[0] * scale) - atX;
+    const down = Math.round(point[1] * scale) - atY;
+    if (start === "") start = `M${pair(told(across), told(down))}`;
+    else if (across === 0 && down === 0) continue;
+    else {
+      const next = across === 0 ? "v" : down === 0 ? "h" : "l";
+      const first = told(next === "v" ? down : across);
+      steps += next === "l" && command === "l" ? gap(last, first) : next;
+      steps += next === "l" ? pair(first, told(down)) : first;
+      command = next;
+      last = next === "h" ? first : told(down);
+    }
+    atX += across;
+    atY += down;
   }
-  const start = joined(first.map((part) => shortNum(part / scale, decimals)));
-  return steps === "" ? "" : `M${start}${steps}z`;
+  return steps === "" ? "" : `${start}${steps}z`;
 }
 
 /** A number without what a reader of path data can do without: `.5`, `-.25`. */
 function shortNum(value: number, decimals: number): string {
-  return String(toDecimals(value, decimals)).replace(/^(-?)0\./, "$1.");
+  const number = String(toDecimals(value, decimals));
+  if (number.startsWith("0.")) return number.slice(1);
+  return number.startsWith("-0.") ? `-${number.slice(2)}` : number;
 }
 
-/** Numbers in a row. */
-function joined(numbers: readonly string[]): string {
-  return numbers.map((number, i) => (i === 0 ? number : gap(numbers[i - 1]!, number) + number)).join("");
+/** Two numbers in a row. */
+function pair(first: string, second: string): string {
+  return first + gap(first, second) + second;
 }
 
 /** What parts a number from the one before it: nothing where its sign does, or a second point. */

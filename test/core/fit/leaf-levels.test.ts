@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { levelsOfLeaf } from "../../../src/core/fit/leaf-levels.ts";
 import type { Columns } from "../../../src/core/picture/column.ts";
+import { spansOf } from "../spans/exact-leaf.ts";
 
 const PLACING = { head: 40, height: 100, leafHeight: 200, pictureHeight: 10, background: 2 };
 
@@ -22,7 +23,7 @@ describe("levelsOfLeaf(x, columns, placing)", () => {
         [10, 2],
       ],
     });
-    expect(levelsOfLeaf([1, 1], read, PLACING)).toEqual([
+    expect(spansOf(levelsOfLeaf([1, 1], read, PLACING))).toEqual([
       { from: 0, to: 60, level: 2 },
       { from: 60, to: 110, level: 1 },
       { from: 110, to: 200, level: 2 },
@@ -47,7 +48,7 @@ describe("levelsOfLeaf(x, columns, placing)", () => {
         [10, 3],
       ],
     });
-    expect(levelsOfLeaf([1, 2, 3], read, { ...PLACING, background: 3 })).toEqual([
+    expect(spansOf(levelsOfLeaf([1, 2, 3], read, { ...PLACING, background: 3 }))).toEqual([
       { from: 0, to: 40, level: 3 },
       { from: 40, to: 60, level: 2 },
       { from: 60, to: 70, level: 3 },
@@ -65,7 +66,7 @@ describe("levelsOfLeaf(x, columns, placing)", () => {
         [10, 2],
       ],
     });
-    expect(levelsOfLeaf([1, 1], read, { ...PLACING, head: 0, height: 200 })).toEqual([
+    expect(spansOf(levelsOfLeaf([1, 1], read, { ...PLACING, head: 0, height: 200 }))).toEqual([
       { from: 0, to: 80, level: 1 },
       { from: 80, to: 200, level: 2 },
     ]);

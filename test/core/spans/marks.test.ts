@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { type MarkRules, markLeaf } from "../../../src/core/spans/marks.ts";
+import { type MarkedLeaf, Marker, type MarkRules } from "../../../src/core/spans/marks.ts";
 import type { Span } from "../../../src/core/spans/span.ts";
 import { fc } from "../../seed.ts";
+import { exactLeaf } from "./exact-leaf.ts";
 
 const RULES: MarkRules = { step: 0.5, leastTab: 3, depths: [10, 20, 40] };
 
@@ -15,9 +16,12 @@ function spansTo(...ends: [to: number, level: number][]): Span[] {
   });
 }
 
+/** One leaf, marked by itself. */
+const markLeaf = (exact: readonly Span[], rules: MarkRules): MarkedLeaf => new Marker(rules).mark(exactLeaf(exact));
+
 const marked = (exact: Span[], rules: Partial<MarkRules> = {}) => markLeaf(exact, { ...RULES, ...rules });
 
-describe("markLeaf(exact, rules): rounding", () => {
+describe("new Marker(rules).mark(exact): rounding", () => {
   it.each([
     [0.5, 46.74, 46.5],
     [0.5, 46.76, 47],
@@ -50,7 +54,7 @@ describe("markLeaf(exact, rules): rounding", () => {
   });
 });
 
-describe("markLeaf(exact, rules): absorption", () => {
+describe("new Marker(rules).mark(exact): absorption", () => {
   it("keeps a span of exactly the least tab, as marked", () => {
     expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).merged).toEqual([]);
     expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).spans).toEqual(spansTo([50, 2], [53, 1], [216, 2]));
@@ -157,7 +161,7 @@ const leaves = fc.record({
   leastTab: fc.constantFrom(0, 1, 3, 5),
 });
 
-describe("markLeaf(exact, rules): properties", () => {
+describe("new Marker(rules).mark(exact): properties", () => {
   const all = (property: (exact: Span[], rules: MarkRules) => void) =>
     fc.assert(
       fc.property(leaves, ({ lengths, step, leastTab }) => {
@@ -263,7 +267,7 @@ function plainMarks(exact: readonly Span[], { step, leastTab, depths }: MarkRule
   return { spans: spans.map(({ from, to, level }) => ({ from, to, level })), merged };
 }
 
-describe("markLeaf(exact, rules) of any leaf", () => {
+describe("new Marker(rules).mark(exact) of any leaf", () => {
   const anyLeaf = fc.record({
     steps: fc.array(
       fc.tuple(
@@ -304,5 +308,14 @@ describe("markLeaf(exact, rules) of any leaf", () => {
       }),
       { numRuns: 1000 },
     );
+  });
+});
+
+describe("new Marker(rules) for leaf after leaf", () => {
+  it("marks each as if it were the first", () => {
+    const marker = new Marker(RULES);
+    const long = Array.from({ length: 200 }, (_, i): Span => ({ from: i, to: i + 1, level: 1 + (i % 3) }));
+    for (const leaf of [spansTo([50.3, 2], [53.1, 1], [216, 2]), long, spansTo([216, 1]), long.slice(0, 70)])
+      expect(marker.mark(exactLeaf(leaf))).toEqual(markLeaf(leaf, RULES));
   });
 });

@@ -1,27 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutsBetween, joinSpans } from "../../../src/core/spans/span.ts";
-
-describe("joinSpans(spans)", () => {
-  it("joins neighbours of one level and drops spans without length", () => {
-    expect(
-      joinSpans([
-        { from: 0, to: 0, level: 3 },
-        { from: 0, to: 10, level: 1 },
-        { from: 10, to: 20, level: 1 },
-        { from: 20, to: 20, level: 2 },
-        { from: 20, to: 30, level: 1 },
-        { from: 30, to: 40, level: 2 },
-      ]),
-    ).toEqual([
-      { from: 0, to: 30, level: 1 },
-      { from: 30, to: 40, level: 2 },
-    ]);
-  });
-
-  it("gives nothing for nothing", () => {
-    expect(joinSpans([])).toEqual([]);
-  });
-});
+import { cutsBetween } from "../../../src/core/spans/span.ts";
 
 describe("cutsBetween(spans, depths)", () => {
   // Common practice, no source: a cut frees two flaps, so it goes as deep as the deeper one is folded.
