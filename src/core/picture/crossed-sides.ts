@@ -6,7 +6,8 @@ export interface CrossedSides {
   readonly begun: Int32Array;
   /** For each side the one before it that the same line is the first to meet; −1 where there is none. */
   readonly earlier: Int32Array;
-  /** The first line beyond each side. */
+  /** The first line that each side meets, and the first beyond it. Along an outline one side goes on where the one before it ends. */
+  readonly starts: Int32Array;
   readonly ends: Int32Array;
   /** Twice the number of the shape that a side bounds, and 1 more where it runs to the right. */
   readonly owners: Int32Array;
@@ -26,11 +27,12 @@ export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): C
   const sides = {
     begun: new Int32Array(lines.length).fill(-1),
     earlier: new Int32Array(room),
+    starts: new Int32Array(room),
     ends: new Int32Array(room),
     owners: new Int32Array(room),
     figures: new Float64Array(4 * room),
   };
-  const { begun, earlier, ends, owners, figures } = sides;
+  const { begun, earlier, starts, ends, owners, figures } = sides;
   let count = 0;
   for (const { first, last, owner } of reached) {
     let next = firstFrom(lines, x[first]!);
@@ -51,6 +53,7 @@ export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): C
       const start = isRight ? from : next;
       earlier[count] = begun[start]!;
       begun[start] = count;
+      starts[count] = start;
       ends[count] = isRight ? next : from;
       owners[count] = 2 * owner + (isRight ? 1 : 0);
       figures[4 * count] = x[left]!;

@@ -17,8 +17,8 @@ export function painterOf({ width, height, background, shapes }: LevelMap): (lin
   const outlines = outlinesOf(shapes);
   const windings = new Int32Array(shapes.length);
   // By the fill rule (SVG 2, painting, "Winding rule"): of even-odd the last bit counts, of nonzero all do.
-  const counted = Int32Array.from(shapes, ({ rule }) => (rule === "evenodd" ? 1 : -1));
-  const levelOf = Int32Array.from(shapes, ({ level }) => level);
+  const counted = new Int32Array(shapes.map(({ rule }) => (rule === "evenodd" ? 1 : -1)));
+  const levelOf = new Int32Array(shapes.map(({ level }) => level));
   const setInside = keepUppermost(shapes.length);
   return (lines) => {
     const sides = crossedSides(outlines, lines);

@@ -3,12 +3,15 @@ import type { CrossedSides } from "./crossed-sides.ts";
 /** So many steps for each side that is put in its place are quicker than to sort them all anew. */
 const STEPS = 24;
 
+/** In the place of its first line: the side has its place already. */
+const PLACED = -1;
+
 /**
- * Goes from line to line with the sides that each line meets, from the top. They stay in order but where sides cross, end or
- * begin, so each is put in its place from below. `visit` is given the sides, where each is met, and how many there are.
+ * Goes from line to line with the sides that each line meets, from the top, once. They stay in order but where sides cross, end
+ * or begin, so each is put in its place from below. `visit` is given the sides, where each is met, and how many there are.
  */
 export function sweep(
-  { begun, earlier, ends, figures }: CrossedSides,
+  { begun, earlier, starts, ends, owners, figures }: CrossedSides,
   lines: Float64Array,
   visit: (line: number, met: Int32Array, at: Float64Array, count: number) => void,
 ): void {
@@ -26,9 +29,16 @@ export function sweep(
       if (old < before) {
         side = met[old]!;
         old += 1;
-        if (ends[side]! <= line) continue;
+        if (ends[side]! <= line) {
+          // Where the outline goes on it is met near by.
+          const next = (owners[side]! & 1) === 1 ? side + 1 : side - 1;
+          if (next < 0 || starts[next] !== line) continue;
+          starts[next] = PLACED;
+          side = next;
+        }
       } else {
         begins = earlier[begins]!;
+        if (starts[side] === PLACED) continue;
         steps += STEPS;
       }
       const k = 4 * side;
