@@ -11,7 +11,7 @@ import { holdWidth } from "../fan/front.ts";
 import { isFailure } from "../findings/outcome.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { columnsAt } from "../picture/column.ts";
-import { Marker } from "../spans/marks.ts";
+import { markerOf } from "../spans/marks.ts";
 import type { FitResult } from "./compute.ts";
 import { cornerDoubts } from "./corner-doubts.ts";
 import type { CornerFacts, CornerLeaf, CornerPattern } from "./corner-pattern.ts";
@@ -88,11 +88,11 @@ function readStretches(
     return (kit.book.direction === "ltr" ? across : 1 - across) * kit.picture.width;
   });
   const columns = columnsAt(kit.picture, places);
-  const marker = new Marker(rules);
+  const mark = markerOf(rules);
   const stretches = places.flatMap((x, i): MetStretches[] => {
     const leaf = face.range.first + i;
     if (kit.fit.lostLeaves.includes(leafNumber(leaf + 1))) return [];
-    const marked = marker.mark(silhouetteOf(x, columns, silhouette));
+    const marked = mark(silhouetteOf(x, columns, silhouette));
     for (const one of marked.merged) merged.push({ leaf: leafNumber(leaf + 1), ...one });
     const shown = marked.spans.filter(({ level }) => level === 1).map(({ from, to }) => ({ from, to }));
     return [{ leaf, shown }];

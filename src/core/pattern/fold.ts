@@ -6,7 +6,7 @@ import { levelsOfLeaf, type Placing } from "../fit/leaf-levels.ts";
 import { backgroundLevel, type Kit } from "../kit/kit.ts";
 import { columnsAt } from "../picture/column.ts";
 import { LeafSpans } from "../spans/leaf-spans.ts";
-import { Marker, type MarkRules } from "../spans/marks.ts";
+import { type MarkRules, markerOf } from "../spans/marks.ts";
 import { cutsBetween, type Span } from "../spans/span.ts";
 import type { Face } from "./face.ts";
 import { depthsOf, type MergedOnLeaf, type PatternLeaf } from "./pattern.ts";
@@ -37,12 +37,12 @@ export function foldLeaves(kit: Kit, face: Face): Folded {
     kit.picture,
     xs.flatMap((x) => x.slice(0, -1)),
   );
-  const [marker, exact] = [new Marker(rules), new LeafSpans()];
+  const [mark, exact] = [markerOf(rules), new LeafSpans()];
   const end = first + count + kit.fit.borderLeaves[1];
   for (let j = 0; j < end; j += 1) {
     if (kit.fit.lostLeaves.includes(leafNumber(j + 1))) continue;
     const x = xs[j - first];
-    const shown = x && marker.mark(levelsOfLeaf(x, columns, placing, exact));
+    const shown = x && mark(levelsOfLeaf(x, columns, placing, exact));
     leaves.push(foldedLeaf(kit, face, j, rules, shown?.spans));
     for (const { from, to, level, into } of shown?.merged ?? [])
       merged.push({ leaf: leafNumber(j + 1), from, to, level, into });

@@ -36,9 +36,9 @@ export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): C
   let count = 0;
   for (const { first, last, owner } of reached) {
     let next = firstFrom(lines, x[first]!);
-    // Most sides stay between two lines.
-    let before = next > 0 ? lines[next - 1]! : Number.NEGATIVE_INFINITY;
-    let beyond = next < lines.length ? lines[next]! : Number.POSITIVE_INFINITY;
+    // Most sides stay between two lines; which they are is not known yet.
+    let before = 0;
+    let beyond = 0;
     for (let corner = first + 1; corner <= last; corner += 1) {
       const to = x[corner]!;
       if (to > before && to <= beyond) continue;
@@ -47,6 +47,7 @@ export function crossedSides({ x, y, pieces }: Outlines, lines: Float64Array): C
       while (next > 0 && lines[next - 1]! >= to) next -= 1;
       before = next > 0 ? lines[next - 1]! : Number.NEGATIVE_INFINITY;
       beyond = next < lines.length ? lines[next]! : Number.POSITIVE_INFINITY;
+      if (next === from) continue;
       const isRight = next > from;
       const left = isRight ? corner - 1 : corner;
       const right = isRight ? corner : corner - 1;

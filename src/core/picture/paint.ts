@@ -1,3 +1,4 @@
+import { roomFor } from "../room-for.ts";
 import { crossedSides } from "./crossed-sides.ts";
 import type { LevelMap } from "./level-map.ts";
 import { outlinesOf } from "./outlines.ts";
@@ -56,12 +57,4 @@ export function painterOf({ width, height, background, shapes }: LevelMap): (lin
     });
     return { starts, ends: ends.subarray(0, runs), levels: levels.subarray(0, runs) };
   };
-}
-
-/** Room for so many runs; those that were noted are taken over. */
-function roomFor(runs: number, ends?: Float64Array, levels?: Int32Array): [Float64Array, Int32Array] {
-  const room: [Float64Array, Int32Array] = [new Float64Array(runs), new Int32Array(runs)];
-  if (ends) room[0].set(ends);
-  if (levels) room[1].set(levels);
-  return room;
 }

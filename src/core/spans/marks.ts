@@ -35,25 +35,18 @@ interface Working {
 type Room = Omit<Working, "exact" | "count">;
 
 /**
- * From the exact spans of one leaf to spans that a hand can mark and fold.
+ * Marks leaf after leaf by the same rules: from the exact spans of one leaf to spans that a hand can mark and fold.
  * First every boundary is rounded to the step; then, shortest first (nearest the head among equals), each span under the
  * least tab is merged with the neighbour whose depth is nearest, the longer one among equals, else the one toward the head.
  * A span that rounding closes up has no length left, so it is merged and listed like the others.
  */
-export class Marker {
-  readonly #rules: MarkRules;
-  #room: Room = roomFor(64);
-
-  constructor(rules: MarkRules) {
-    this.#rules = rules;
-  }
-
-  mark(exact: LeafSpans): MarkedLeaf {
-    const { step, leastTab, depths } = this.#rules;
-    if (exact.count > this.#room.level.length) this.#room = roomFor(2 * exact.count);
-    const working = roundBoundaries(exact, step, this.#room);
+export function markerOf({ step, leastTab, depths }: MarkRules): (exact: LeafSpans) => MarkedLeaf {
+  const least = Math.max(leastTab - SAME, SAME);
+  let room = workroom(64);
+  return (exact) => {
+    if (exact.count > room.level.length) room = workroom(2 * exact.count);
+    const working = roundBoundaries(exact, step, room);
     const merged: MergedSpan[] = [];
-    const least = Math.max(leastTab - SAME, SAME);
     // Merging makes no span that is shorter, so all of one length are merged on one way down the leaf.
     for (let length = shortest(working); length < least; length = shortest(working)) {
       for (let i = 0; i < working.count && !isWhole(working); ) {
@@ -62,10 +55,10 @@ export class Marker {
       }
     }
     return { spans: spansLeft(working), merged };
-  }
+  };
 }
 
-function roomFor(spans: number): Room {
+function workroom(spans: number): Room {
   return {
     exactTo: new Float64Array(spans),
     from: new Float64Array(spans + 1),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type MarkedLeaf, Marker, type MarkRules } from "../../../src/core/spans/marks.ts";
+import { type MarkedLeaf, type MarkRules, markerOf } from "../../../src/core/spans/marks.ts";
 import type { Span } from "../../../src/core/spans/span.ts";
 import { fc } from "../../seed.ts";
 import { exactLeaf } from "./exact-leaf.ts";
@@ -17,11 +17,11 @@ function spansTo(...ends: [to: number, level: number][]): Span[] {
 }
 
 /** One leaf, marked by itself. */
-const markLeaf = (exact: readonly Span[], rules: MarkRules): MarkedLeaf => new Marker(rules).mark(exactLeaf(exact));
+const markLeaf = (exact: readonly Span[], rules: MarkRules): MarkedLeaf => markerOf(rules)(exactLeaf(exact));
 
 const marked = (exact: Span[], rules: Partial<MarkRules> = {}) => markLeaf(exact, { ...RULES, ...rules });
 
-describe("new Marker(rules).mark(exact): rounding", () => {
+describe("markerOf(rules)(exact): rounding", () => {
   it.each([
     [0.5, 46.74, 46.5],
     [0.5, 46.76, 47],
@@ -54,7 +54,7 @@ describe("new Marker(rules).mark(exact): rounding", () => {
   });
 });
 
-describe("new Marker(rules).mark(exact): absorption", () => {
+describe("markerOf(rules)(exact): absorption", () => {
   it("keeps a span of exactly the least tab, as marked", () => {
     expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).merged).toEqual([]);
     expect(marked(spansTo([50.2, 2], [53.1, 1], [216, 2])).spans).toEqual(spansTo([50, 2], [53, 1], [216, 2]));
@@ -161,7 +161,7 @@ const leaves = fc.record({
   leastTab: fc.constantFrom(0, 1, 3, 5),
 });
 
-describe("new Marker(rules).mark(exact): properties", () => {
+describe("markerOf(rules)(exact): properties", () => {
   const all = (property: (exact: Span[], rules: MarkRules) => void) =>
     fc.assert(
       fc.property(leaves, ({ lengths, step, leastTab }) => {
@@ -267,7 +267,7 @@ function plainMarks(exact: readonly Span[], { step, leastTab, depths }: MarkRule
   return { spans: spans.map(({ from, to, level }) => ({ from, to, level })), merged };
 }
 
-describe("new Marker(rules).mark(exact) of any leaf", () => {
+describe("markerOf(rules)(exact) of any leaf", () => {
   const anyLeaf = fc.record({
     steps: fc.array(
       fc.tuple(
@@ -311,11 +311,11 @@ describe("new Marker(rules).mark(exact) of any leaf", () => {
   });
 });
 
-describe("new Marker(rules) for leaf after leaf", () => {
+describe("markerOf(rules) for leaf after leaf", () => {
   it("marks each as if it were the first", () => {
-    const marker = new Marker(RULES);
+    const mark = markerOf(RULES);
     const long = Array.from({ length: 200 }, (_, i): Span => ({ from: i, to: i + 1, level: 1 + (i % 3) }));
     for (const leaf of [spansTo([50.3, 2], [53.1, 1], [216, 2]), long, spansTo([216, 1]), long.slice(0, 70)])
-      expect(marker.mark(exactLeaf(leaf))).toEqual(markLeaf(leaf, RULES));
+      expect(mark(exactLeaf(leaf))).toEqual(markLeaf(leaf, RULES));
   });
 });
