@@ -11,8 +11,8 @@ export interface Placing {
 }
 
 /**
- * The exact spans of one leaf, filled into `leaf`. `x[k]` is the picture's x (picture units) where this leaf's level-(k+1) tip is seen; those of
- * all levels but the last are among the columns.
+ * The exact spans of one leaf, filled into `leaf`. `x[k]` is the picture's x (picture units) where this leaf's level-(k+1) tip
+ * is seen; those of all levels but the last are among the columns.
  * At each height the leaf gets the smallest level k whose own tip lies on a part of the picture of level ≤ k: at the latest the last.
  */
 export function levelsOfLeaf(

@@ -30,7 +30,7 @@ export class FrontPictures {
 
   /** Draws what is not drawn yet, in sight or not. @throws LoadError */
   drawSeen(): Promise<void> {
-    return this.#show((image) => image.checkVisibility());
+    return this.#show((image) => image.checkVisibility?.() !== false);
   }
 
   async #show(isWanted: (image: Element) => boolean): Promise<void> {

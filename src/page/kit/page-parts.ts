@@ -69,10 +69,10 @@ export function partOf(name: string): HTMLElement | null {
   return document.querySelector<HTMLElement>(`[data-part="${name}"]`);
 }
 
-/** Whether a part is not laid out. To ask where it is on the page would have it laid out. */
+/** Whether a part is not laid out. To ask where it is on the page would have it laid out; a browser that cannot be asked lays out all but what is closed. */
 function isUnseen(part: Element): boolean {
   const isClosed = part.closest("details:not([open]) > :not(summary)") !== null;
-  return isClosed || !part.checkVisibility({ contentVisibilityAuto: true });
+  return isClosed || part.checkVisibility?.({ contentVisibilityAuto: true }) === false;
 }
 
 export function isInSight(element: Element): boolean {

@@ -62,6 +62,15 @@ describe("a chapter that stands open far below the panel", () => {
     await asked.close();
   });
 
+  it("follows in a browser that cannot be asked what it lays out", async () => {
+    const { page } = await newReader(site);
+    await page.evaluateOnNewDocument(() => Object.assign(Element.prototype, { checkVisibility: undefined }));
+    await visit(site, page, KIT);
+    await write(page, "leaves", "196");
+    expect(await page.$$eval("table.pattern tbody tr", (rows) => rows.length)).toBe(196);
+    await page.close();
+  });
+
   it("is found by its link", async () => {
     const page = await openAll(KIT);
     await page.click('.contents a[href="#window"]');
